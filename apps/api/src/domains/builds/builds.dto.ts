@@ -1,0 +1,87 @@
+import { BudgetInputsSchema, CrewSchema, CROP_KEYS, WishesSchema, type BudgetInputs, type Crew, type CropKey, type Wishes } from '@lathwork/model';
+import { PartialType } from '@nestjs/swagger';
+import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { ChoiceField, ChoicesField, CurrencyField, DayField, IdField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
+import { MoneyDto } from '../shared/money.dto.js';
+import { AS_TYPED, KEPT, type Kept } from '../shared/resource.js';
+import { ExchangeRateDto } from '../prices/prices.dto.js';
+
+const PURPOSES = ['seedStarting', 'overwintering', 'longerSeason', 'rainShelter', 'teaching'] as const;
+const VENT_OPENERS = ['nobody', 'someoneAtNine', 'someoneAllDay'] as const;
+
+@Shape('WishesRequest')
+export class WishesDto {
+  @ChoiceField(PURPOSES) purpose!: (typeof PURPOSES)[number];
+  @QuantityField('degC', { min: -40, max: 30, nullable: true }) nightTargetC!: number | null;
+  @ChoicesField(CROP_KEYS, 14) crops!: CropKey[];
+  @ChoiceField(VENT_OPENERS, { description: 'Who opens the vents on a sunny day; nobody is an honest answer' }) ventsOpenedBy!: Wishes['ventsOpenedBy'];
+}
+
+@Shape('CrewRequest')
+export class CrewDto {
+  @IntegerField({ min: 1, max: 60 }) people!: number;
+  @ChoiceField(['novice', 'mixed', 'skilled']) experience!: 'novice' | 'mixed' | 'skilled';
+  @DayField({ nullable: true }) startOn!: string | null;
+}
+
+@Shape('InKindRequest')
+export class InKindDto {
+  @TextField(80) label!: string;
+  @ObjectField(() => MoneyDto) value!: MoneyDto;
+}
+
+@Shape('BudgetRequest', 'The cap may be zero: an all-reclaimed build can keep it. Null means that no cap is set.')
+export class BudgetDto {
+  @CurrencyField() currency!: string;
+  @IntegerField({ min: 0, max: 9_000_000_000_000 }, { nullable: true }) capMinor!: number | null;
+  @QuantityField('1', { min: 0, max: 0.5, nullable: true, description: 'Share of bought materials; null takes the default' }) consumablesFrac!: number | null;
+  @TextField(200, { nullable: true }) consumablesReason!: string | null;
+  @QuantityField('1', { min: 0, max: 0.6, nullable: true }) contingencyFrac!: number | null;
+  @TextField(200, { nullable: true }) contingencyReason!: string | null;
+  @ListField(() => InKindDto, { max: 40 }) inKind!: InKindDto[];
+  @ListField(() => ExchangeRateDto, { max: 20 }, { optional: true, description: "Rates for this build alone, beside the garden's own" }) exchangeRates?: ExchangeRateDto[] | null;
+}
+
+@Shape('BuildRequest', 'A member’s build: a site, a structure, wishes, a crew and a budget. Variants of a build stand side by side.')
+export class BuildDto {
+  @TextField(200) name!: string;
+  @IdField() siteId!: string;
+  @IdField() structureId!: string;
+  @ObjectField(() => WishesDto) wishes!: WishesDto;
+  @ObjectField(() => CrewDto) crew!: CrewDto;
+  @ObjectField(() => BudgetDto) budget!: BudgetDto;
+  @IdField({ optional: true, description: 'The build that this one is a variant of' }) variantOf?: string | null;
+  @TextField(80, { optional: true, description: 'How this variant differs, in a few words' }) variantLabel?: string | null;
+}
+
+@Shape('BuildPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
+export class BuildPatchDto extends PartialType(BuildDto) {}
+
+export interface BuildResponse extends Kept {
+  name: string;
+  siteId: string;
+  structureId: string;
+  wishes: Wishes;
+  crew: Crew;
+  budget: BudgetInputs;
+  variantOf: string | null;
+  variantLabel: string | null;
+  asTyped: AsTyped;
+}
+
+export const BuildSchema = namedSchema(
+  'Build',
+  S.object({
+    ...KEPT,
+    name: S.text(200),
+    siteId: S.id(),
+    structureId: S.id(),
+    wishes: S.model(WishesSchema),
+    crew: S.model(CrewSchema),
+    budget: S.model(BudgetInputsSchema),
+    variantOf: S.orNull(S.id()),
+    variantLabel: S.orNull(S.text(80)),
+    asTyped: AS_TYPED,
+  }),
+);

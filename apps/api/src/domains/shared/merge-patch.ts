@@ -1,0 +1,13 @@
+type Plain = Record<string, unknown>;
+const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/**
+ * A merge patch (RFC 7396) on a record: lists are replaced whole, objects are merged, null takes a value away. Our records
+ * show a value that is not there as null, so null is what stays; whether it may be absent is for the check of the whole.
+ */
+export const patchRecord = (target: unknown, patch: unknown): unknown => {
+  if (!isPlain(patch)) return patch;
+  const merged: Plain = isPlain(target) ? { ...target } : {};
+  for (const [key, value] of Object.entries(patch)) merged[key] = value === null ? null : patchRecord(merged[key], value);
+  return merged;
+};

@@ -1,0 +1,33 @@
+import { Transform } from 'class-transformer';
+import { documented, fieldRule, passStandIns } from '../../platform/http/field-rule.js';
+import { applyDecorators } from '@nestjs/common';
+import { isId } from '../../platform/database/ids.js';
+import { PageQuery } from '../../platform/http/page.js';
+
+/** A switch in a query: `true` or `false`. */
+export const SwitchQuery = (description: string): PropertyDecorator =>
+  applyDecorators(
+    Transform(({ value }: { value: unknown }) => (value === 'true' ? true : value === 'false' ? false : value), { toClassOnly: true }),
+    passStandIns({ optional: true }),
+    fieldRule((value) => (typeof value === 'boolean' ? null : { code: 'wrong-type', detail: 'true or false is wanted.', allowed: 'true, false' })),
+    documented({ type: 'boolean' }, { description, optional: true, parameter: true }),
+  );
+
+export const IdQuery = (description: string): PropertyDecorator =>
+  applyDecorators(
+    passStandIns({ optional: true }),
+    fieldRule((value) => (isId(value) ? null : { code: 'not-an-id', detail: 'An id is wanted: a lower-case UUID.' })),
+    documented({ type: 'string', format: 'uuid', maxLength: 36 }, { description, optional: true, parameter: true }),
+  );
+
+export const ChoiceQuery = (choices: readonly string[], description: string): PropertyDecorator =>
+  applyDecorators(
+    passStandIns({ optional: true }),
+    fieldRule((value) => (typeof value === 'string' && choices.includes(value) ? null : { code: 'not-a-choice', detail: 'The value is not one of the choices.', allowed: choices.join(', ') })),
+    documented({ type: 'string', enum: [...choices] }, { description, optional: true, parameter: true }),
+  );
+
+/** A list that may show what is archived too. */
+export class ListQuery extends PageQuery {
+  @SwitchQuery('Show archived ones too') archived?: boolean;
+}

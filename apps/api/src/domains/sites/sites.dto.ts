@@ -1,0 +1,64 @@
+import { SiteInputsSchema, SOIL_CLASSES, type SiteInputs } from '@lathwork/model';
+import { PartialType } from '@nestjs/swagger';
+import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { BooleanField, ChoiceField, DayField, ObjectField, Shape, TextField } from '../shared/fields.js';
+import { AS_TYPED, fieldsOf, KEPT, type Kept } from '../shared/resource.js';
+
+type YesNo = 'yes' | 'no' | 'unknown';
+type Permission = 'allowed' | 'forbidden' | 'unknown';
+
+@Shape('WindBasisRequest', 'A wind speed means nothing without its basis.')
+export class WindBasisDto {
+  @QuantityField('m/s', { min: 5, max: 83.4, description: 'Above 300 km/h is refused: look for a slip of the unit' }) speedMPerS!: number;
+  @ChoiceField(['gust3s', 'mean10min', 'fastestMile']) averaging!: 'gust3s' | 'mean10min' | 'fastestMile';
+  @ChoiceField(['ultimate', 'service']) level!: 'ultimate' | 'service';
+  @TextField(60) codeEdition!: string;
+  @ChoiceField(['I', 'II', 'III', 'IV', 'none']) riskCategory!: 'I' | 'II' | 'III' | 'IV' | 'none';
+  @TextField(200) source!: string;
+  @DayField() readOn!: string;
+}
+
+@Shape('SnowBasisRequest')
+export class SnowBasisDto {
+  @QuantityField('Pa', { min: 0, max: 30_000 }) loadPa!: number;
+  @ChoiceField(['ground', 'roof']) surface!: 'ground' | 'roof';
+  @ChoiceField(['ultimate', 'service']) level!: 'ultimate' | 'service';
+  @TextField(60) codeEdition!: string;
+  @TextField(200) source!: string;
+  @DayField() readOn!: string;
+}
+
+@Shape('SiteRequest', 'A place. Exact coordinates stay in this record; plans see them rounded to 0.01 degrees.')
+export class SiteDto {
+  @TextField(200, { description: 'A label for the place, not a home address' }) name!: string;
+  @QuantityField('deg', { min: -90, max: 90 }) latitudeDeg!: number;
+  @QuantityField('deg', { min: -180, max: 180 }) longitudeDeg!: number;
+  @QuantityField('m', { min: -430, max: 9000, description: 'Height above the sea; below it is valid' }) elevationM!: number;
+  @TextField(60, { optional: true, description: 'IANA zone; found from the coordinates when left out' }) timeZone?: string | null;
+  @TextField(40, { optional: true, description: 'Climate station to use in place of the nearest' }) stationId?: string | null;
+  @ChoiceField(['B', 'C', 'D']) exposure!: 'B' | 'C' | 'D';
+  @ChoiceField(['no', 'yes', 'unknown']) nearHilltop!: YesNo;
+  @ChoiceField(SOIL_CLASSES, { unknown: true }) soilClass!: (typeof SOIL_CLASSES)[number] | 'unknown';
+  @QuantityField('m', { min: 0, max: 4, unknown: true }) frostDepthM!: number | 'unknown';
+  @ObjectField(() => WindBasisDto, { unknown: true }) wind!: WindBasisDto | 'unknown';
+  @ObjectField(() => SnowBasisDto, { unknown: true }) snow!: SnowBasisDto | 'unknown';
+  @QuantityField('m', { min: -5, max: 5, unknown: true, description: 'Fall across the ridge, signed' }) fallAcrossM!: number | 'unknown';
+  @QuantityField('m', { min: -10, max: 10, unknown: true, description: 'Fall along the ridge, signed' }) fallAlongM!: number | 'unknown';
+  @QuantityField('deg', { min: 0, max: 360, unknown: true }) stormWindFromDeg!: number | 'unknown';
+  @ChoiceField(['allowed', 'forbidden', 'unknown']) permanentAnchors!: Permission;
+  @ChoiceField(['allowed', 'forbidden', 'unknown']) glassRule!: Permission;
+  @QuantityField('1', { min: 0, max: 1, description: 'Share of direct sun lost to neighbours and trees over the year' }) shadedFrac!: number;
+  @BooleanField({ optional: true, description: 'Confirms a place farther than 300 km from every climate station' }) confirmFar?: boolean | null;
+}
+
+@Shape('SitePatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
+export class SitePatchDto extends PartialType(SiteDto) {}
+
+export interface SiteResponse extends Kept, Omit<SiteInputs, 'siteId'> {
+  name: string;
+  stationId: string | null;
+  asTyped: AsTyped;
+}
+
+export const SiteSchema = namedSchema('Site', S.object({ ...KEPT, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }));

@@ -1,0 +1,66 @@
+import { HAZARDS, MATERIAL_KEYS, STOCK_KINDS, StockItemSchema, type Hazard, type MaterialKey, type StockItem } from '@lathwork/model';
+import { PartialType } from '@nestjs/swagger';
+import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { ChoiceField, ChoicesField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
+import { MoneyDto } from '../shared/money.dto.js';
+import { AS_TYPED, fieldsOf, KEPT, type Kept } from '../shared/resource.js';
+
+export const GRADES = ['A', 'B', 'C', 'X'] as const;
+export type Grade = (typeof GRADES)[number];
+
+@Shape('StockItemRequest', 'One thing, or one lot of alike things, from the pile; sizes as measured.')
+export class StockItemDto {
+  @TextField(20, { description: 'The code written on the thing' }) tag!: string;
+  @ChoiceField(STOCK_KINDS) kind!: (typeof STOCK_KINDS)[number];
+  @ChoiceField(MATERIAL_KEYS) material!: MaterialKey;
+  @ChoiceField(GRADES) grade!: Grade;
+  @ChoicesField(HAZARDS, 12) hazards!: Hazard[];
+  @IntegerField({ min: 1, max: 10_000 }) count!: number;
+  @QuantityField('mm', { min: 1, max: 20_000, nullable: true }) widthMm!: number | null;
+  @QuantityField('mm', { min: 1, max: 20_000, nullable: true }) heightMm!: number | null;
+  @QuantityField('mm', { min: 0.05, max: 1000, nullable: true }) thicknessMm!: number | null;
+  @QuantityField('mm', { min: 1, max: 100_000, nullable: true }) lengthMm!: number | null;
+  @QuantityField('mm', { min: 0, max: 100_000, nullable: true, description: 'Length left when splits, rot and nail holes at the ends are off' })
+  usableLengthMm!: number | null;
+  @QuantityField('L', { min: 0.1, max: 5000, nullable: true }) volumeL!: number | null;
+  @QuantityField('a', { min: 0, max: 200, nullable: true, unknown: true }) ageY!: number | 'unknown' | null;
+  @ObjectField(() => MoneyDto, { nullable: true }) replacement!: MoneyDto | null;
+}
+
+@Shape('StockIntakeRequest', 'Up to 200 things taken in together: all of them, or none.')
+export class StockIntakeDto {
+  @ListField(() => StockItemDto, { min: 1, max: 200 }) items!: StockItemDto[];
+}
+
+@Shape('StockItemPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
+export class StockItemPatchDto extends PartialType(StockItemDto) {}
+
+@Shape('ClaimRequest', 'Holds a thing from the pile for a build.')
+export class ClaimDto {
+  @TextField(20) tag!: string;
+  @IntegerField({ min: 1, max: 10_000 }, { optional: true, description: 'How many pieces of a lot; all that are free when left out' }) count?: number | null;
+}
+
+export interface StockResponse extends Kept, Omit<StockItem, 'stockId'> {
+  freeCount: number;
+  asTyped: AsTyped;
+}
+
+export const StockItemResponseSchema = namedSchema(
+  'StockItem',
+  S.object({ ...KEPT, ...fieldsOf(StockItemSchema, 'stockId'), freeCount: S.whole(0, 10_000), asTyped: AS_TYPED }),
+);
+
+export const StockIntakeSchema = namedSchema('StockIntake', S.object({ items: S.list(StockItemResponseSchema, 200) }));
+
+export interface ClaimResponse {
+  id: string;
+  buildId: string;
+  stockId: string;
+  tag: string;
+  count: number;
+  createdAt: string;
+}
+
+export const ClaimSchema = namedSchema('Claim', S.object({ id: S.id(), buildId: S.id(), stockId: S.id(), tag: S.text(20), count: S.whole(1, 10_000), createdAt: S.moment() }));

@@ -1,0 +1,37 @@
+/** Plain JSON Schema, as OpenAPI 3.1 takes it. */
+export type JsonSchema = Record<string, unknown>;
+
+const named = new Map<string, JsonSchema>();
+
+/** Gives a response schema a name in the document and returns a reference to it. */
+export const namedSchema = (name: string, schema: JsonSchema): JsonSchema => {
+  named.set(name, schema);
+  return { $ref: `#/components/schemas/${name}` };
+};
+
+/** Every named response schema, for the document builder. */
+export const namedSchemas = (): Record<string, JsonSchema> => Object.fromEntries([...named].sort(([a], [b]) => (a < b ? -1 : 1)));
+
+export const S = {
+  object: (properties: Record<string, JsonSchema>, optional: readonly string[] = []): JsonSchema => ({
+    type: 'object',
+    properties,
+    required: Object.keys(properties).filter((key) => !optional.includes(key)),
+    additionalProperties: false,
+  }),
+  list: (items: JsonSchema, maxItems: number): JsonSchema => ({ type: 'array', items, maxItems }),
+  text: (maxLength: number): JsonSchema => ({ type: 'string', maxLength }),
+  choice: (...values: readonly string[]): JsonSchema => ({ type: 'string', enum: values }),
+  id: (): JsonSchema => ({ type: 'string', format: 'uuid', maxLength: 36 }),
+  moment: (): JsonSchema => ({ type: 'string', format: 'date-time', maxLength: 30 }),
+  day: (): JsonSchema => ({ type: 'string', format: 'date', maxLength: 10 }),
+  whole: (minimum: number, maximum: number): JsonSchema => ({ type: 'integer', minimum, maximum }),
+  number: (unit: string, minimum: number, maximum: number): JsonSchema => ({ type: 'number', minimum, maximum, 'x-unit': unit }),
+  flag: (): JsonSchema => ({ type: 'boolean' }),
+  orNull: (schema: JsonSchema): JsonSchema => ({ anyOf: [schema, { type: 'null' }] }),
+  /** A schema made by the model library is JSON Schema already; only its symbols and its own name have to go. */
+  model: (schema: object): JsonSchema => {
+    const { $id: _id, ...plain } = JSON.parse(JSON.stringify(schema)) as JsonSchema;
+    return plain;
+  },
+};
