@@ -1,0 +1,53 @@
+import { LEAF, SOIL } from '../data/materials-thermal.js';
+import { SOIL_LAYERS_M } from '../physics/ground.js';
+import type { Shelter, Variant } from './thermal-shelter.js';
+
+/** Places of the stores in the network. Soil comes first, deepest first, so that solving causes no fill. */
+export interface Nodes {
+  size: number;
+  capacity: Float64Array;
+  /** Columns of soil, top layer first; two when the beds lie under an inner cover. */
+  soil: number[][];
+  soilM2: number[];
+  floor: number[];
+  water: number[];
+  leaf: number;
+  /** Air at the crop: under the inner cover where there is one, else the house's. */
+  cropAir: number;
+  row: number;
+  second: number[];
+  film: number[];
+  vapour: number;
+  air: number;
+}
+
+const ROW_STORE_J_PER_M2K = 40;
+const AIR_J_PER_M3K = 1207;
+/** Height of the air under an inner cover, m. */
+const ROW_HEIGHT_M = 0.5;
+
+/** Lays out the stores of one way of running a shelter and their heat capacities, J/K. */
+export const nodesOf = (s: Shelter, v: Variant): Nodes => {
+  const capacity: number[] = [];
+  const add = (c: number) => capacity.push(c) - 1;
+  const soilM2 = v.innerCover ? [s.floorM2 - s.bedM2, s.bedM2] : [s.floorM2];
+  const layerStore = (i: number) => (s.floorMoist || i >= 3 ? SOIL.moistJPerM3K : SOIL.dryJPerM3K) * SOIL_LAYERS_M[i]!;
+  const soil = soilM2.map((area) => {
+    const column = new Array<number>(SOIL_LAYERS_M.length).fill(0);
+    for (let i = SOIL_LAYERS_M.length - 1; i >= 0; i--) column[i] = add(layerStore(i) * area);
+    return column;
+  });
+  const floor = soilM2.map((area) => add(Math.max(s.floor.storeJPerM2K, 2000) * area));
+  const water = v.water ? s.water.map((w) => add(w.storeJPerK)) : [];
+  const leaf = add(LEAF.storeJPerM2K * s.leafM2);
+  const underM3 = v.innerCover ? Math.min(ROW_HEIGHT_M * s.bedM2, 0.5 * s.volumeM3) : 0;
+  const under = v.innerCover ? add(AIR_J_PER_M3K * underM3) : -1;
+  const row = v.innerCover ? add(ROW_STORE_J_PER_M2K * s.bedM2) : -1;
+  const skin = (g: 0 | 1) => add(Math.max(s.filmStoreJPerM2K * s.coverM2[g], 1));
+  const second = v.secondFilm ? [skin(0), skin(1)] : [];
+  const film = [skin(0), skin(1)];
+  const airStore = AIR_J_PER_M3K * s.pressureRatio * (s.volumeM3 - underM3);
+  const vapour = add(airStore);
+  const air = add(airStore);
+  return { size: capacity.length, capacity: Float64Array.from(capacity), soil, soilM2, floor, water, leaf, cropAir: v.innerCover ? under : air, row, second, film, vapour, air };
+};

@@ -1,0 +1,331 @@
+import { GAP_WPERM2K, ROW_COVER } from '../data/covers.js';
+import { LEAF, SOIL, WATER } from '../data/materials-thermal.js';
+import { bodyWPerM2K, buoyantWPerM2K, outsideWPerM2K, stableWPerM2K, uprightWPerM2K } from '../physics/convection.js';
+import { diffusivityM2PerDay, edgeWPerK, kusudaC, SOIL_DEEP_M, SOIL_LAYERS_M, type GroundYear } from '../physics/ground.js';
+import { leakageM3PerS } from '../physics/leakage.js';
+import { HeatNetwork } from '../physics/network.js';
+import { longWaveSlope } from '../physics/radiation.js';
+import { ventM3PerS } from '../physics/ventilation.js';
+import type { Draw } from './thermal-draws.js';
+import { STEPS_PER_DAY, STEP_MIN, type Forcing } from './thermal-forcing.js';
+import { nodesOf, type Nodes } from './thermal-nodes.js';
+import type { Shelter, Variant } from './thermal-shelter.js';
+import { dampnessSlope, PSYCHROMETRIC_PA_PER_K, saturationPa } from './thermal-vapour.js';
+
+const STEP_S = STEP_MIN * 60;
+const SOIL_TO_LEAF = LEAF.emittedFrac * SOIL.emittedFrac;
+/** Water on a film that counts as a full sheet, kg/m2, and what runs off above it. */
+const FULL_SHEET_KG_PER_M2 = 0.05;
+const VAPORISING_J_PER_KG = 2.45e6;
+const PARKED_WPERM2K = 200;
+const RHO_CP_SEA = 1.2 * 1006;
+
+export type Opening = 'never' | 'nineToFive' | 'whenWarm';
+
+/** What one day of one draw leaves behind, W and degC; arrays are reused by the next draw. */
+export interface DayTrace {
+  airC: Float64Array;
+  leafC: Float64Array;
+  largestResidualW: number;
+}
+
+/**
+ * One shelter run in one way. All arrays are made here once; `step` allocates nothing.
+ * Order of a step: conductances from the last step's temperatures, one implicit solve, then film wetness.
+ */
+export class ThermalRun {
+  readonly nodes: Nodes;
+  readonly network: HeatNetwork;
+  readonly trace: DayTrace = { airC: new Float64Array(STEPS_PER_DAY), leafC: new Float64Array(STEPS_PER_DAY), largestResidualW: 0 };
+  private readonly filmKg = new Float64Array(2);
+  private readonly eps = new Float64Array(4);
+  private readonly through = new Float64Array(4);
+  private airFlowM3PerS = 0;
+  private skyC = 0;
+  private outC = 0;
+  private rowOn = false;
+  private draw!: Draw;
+  private f!: Forcing;
+  private deepC = 0;
+  private edgeC = 0;
+  private edgeG = 0;
+
+  constructor(
+    private readonly s: Shelter,
+    private readonly variant: Variant,
+    private readonly opening: Opening,
+  ) {
+    this.nodes = nodesOf(s, variant);
+    this.network = new HeatNetwork(this.nodes.size, this.nodes.capacity);
+  }
+
+  /** Sets soil from the year's wave and everything else from the day's mean air. */
+  start(f: Forcing, ground: GroundYear): void {
+    const t = this.network.temperature;
+    t.fill(f.meanAirC);
+    for (const column of this.nodes.soil) column.forEach((node, layer) => (t[node] = this.soilC(ground, f.dayOfYear, MID_DEPTH_M[layer] ?? 0)));
+    this.filmKg.fill(0);
+    this.airFlowM3PerS = 0;
+  }
+
+  /** Copies a finished state, moved by what this draw says of the deep soil (all of it at depth, none at the surface). */
+  startFrom(state: Float64Array, deepSoilK: number): void {
+    const t = this.network.temperature;
+    t.set(state);
+    for (const column of this.nodes.soil) column.forEach((node, layer) => (t[node] = t[node]! + deepSoilK * ((MID_DEPTH_M[layer] ?? 0) / SOIL_DEEP_M)));
+    this.filmKg.fill(0);
+    this.airFlowM3PerS = 0;
+  }
+
+  /** Repeats the day and leaves the last one in the trace. */
+  run(f: Forcing, ground: GroundYear, draw: Draw, days: number): DayTrace {
+    this.f = f;
+    this.draw = draw;
+    this.deepC = this.soilC(ground, f.dayOfYear, SOIL_DEEP_M) + draw.deepSoilK;
+    // Soil just outside the edge follows neither the season alone nor the day alone: half and half.
+    this.edgeC = 0.5 * this.soilC(ground, f.dayOfYear, 0.2) + 0.5 * f.meanAirC;
+    this.edgeG = edgeWPerK(this.s.floorM2, this.s.perimeterM, draw.soilWPerMK);
+    this.trace.largestResidualW = 0;
+    for (let d = 0; d < days; d++) for (let k = 0; k < STEPS_PER_DAY; k++) this.step(k);
+    return this.trace;
+  }
+
+  private soilC(ground: GroundYear, day: number, depthM: number): number {
+    return kusudaC(ground, depthM, day, diffusivityM2PerDay(1.2, SOIL.moistJPerM3K));
+  }
+
+  private step(k: number): void {
+    const n = this.network;
+    const f = this.f;
+    const at = this.nodes;
+    this.outC = f.airC[k]!;
+    this.skyC = Math.min(this.outC, f.skyC[k]! + this.draw.skyPosition * f.skySpreadK[k]!);
+    this.rowOn = this.variant.innerCover && f.sunUp[k] === 0;
+    const wind = this.draw.windMPerS * (1 + 0.5 * f.dayShape[k]!);
+    this.setFilm();
+    n.begin(STEP_S);
+    this.soil();
+    this.longWave();
+    this.convection(outsideWPerM2K(wind));
+    this.airAndVapour(k, wind);
+    this.sun(k);
+    n.solve();
+    this.trace.largestResidualW = Math.max(this.trace.largestResidualW, n.residualW(STEP_S));
+    this.wetFilm();
+    this.trace.airC[k] = n.temperature[at.cropAir]!;
+    this.trace.leafC[k] = n.temperature[at.leaf]!;
+  }
+
+  /** Heat-ray properties of the outer (0, 1) and second (2, 3) film of roof and wall, by how wet the inner face is. */
+  private setFilm(): void {
+    const { dry, wet } = this.s.film;
+    for (let g = 0; g < 2; g++) {
+      const w = this.draw.wetFilmFrac * Math.min(1, this.filmKg[g]! / FULL_SHEET_KG_PER_M2);
+      const wetOuter = this.variant.secondFilm ? 0 : w;
+      this.eps[g] = dry.emittedFrac + wetOuter * (wet.emittedFrac - dry.emittedFrac);
+      this.through[g] = dry.throughFrac + wetOuter * (wet.throughFrac - dry.throughFrac);
+      this.eps[g + 2] = dry.emittedFrac + w * (wet.emittedFrac - dry.emittedFrac);
+      this.through[g + 2] = dry.throughFrac + w * (wet.throughFrac - dry.throughFrac);
+    }
+  }
+
+  private soil(): void {
+    const n = this.network;
+    const at = this.nodes;
+    const k = this.draw.soilWPerMK;
+    const top = this.s.floorMoist ? k : k * SOIL.dryTopFactor;
+    for (let c = 0; c < at.soil.length; c++) {
+      const column = at.soil[c]!;
+      const area = at.soilM2[c]!;
+      n.link(at.floor[c]!, column[0]!, area / (this.s.floor.resistanceM2KPerW + SOIL_LAYERS_M[0] / 2 / top));
+      for (let i = 0; i + 1 < column.length; i++) {
+        const upper = SOIL_LAYERS_M[i]! / 2 / (i < 3 ? top : k);
+        const lower = SOIL_LAYERS_M[i + 1]! / 2 / (i + 1 < 3 ? top : k);
+        n.link(column[i]!, column[i + 1]!, area / (upper + lower));
+      }
+      n.boundary(column[column.length - 1]!, (area * k) / (SOIL_DEEP_M - MID_DEPTH_M[MID_DEPTH_M.length - 1]!), this.deepC);
+    }
+    n.boundary(at.soil[0]![2]!, this.edgeG, this.edgeC);
+  }
+
+  /** A face inside sends heat rays to each film in its way, and what they let through on to the sky and the ground outside. */
+  private radiate(node: number, areaM2: number, emitted: number, toRoofFrac: number, underRow: boolean): void {
+    const n = this.network;
+    const at = this.nodes;
+    const t = n.temperature;
+    const ti = t[node]!;
+    let rest = areaM2 * emitted;
+    if (underRow) {
+      n.link(node, at.row, rest * ROW_COVER.dry.emittedFrac * longWaveSlope(ti, t[at.row]!));
+      rest *= ROW_COVER.dry.throughFrac;
+    }
+    const sky = longWaveSlope(ti, this.skyC);
+    const ground = longWaveSlope(ti, this.outC);
+    for (let g = 0; g < 2; g++) {
+      let part = rest * (g === 0 ? toRoofFrac : 1 - toRoofFrac);
+      if (part === 0) continue;
+      if (this.variant.secondFilm) {
+        n.link(node, at.second[g]!, part * this.eps[g + 2]! * longWaveSlope(ti, t[at.second[g]!]!));
+        part *= this.through[g + 2]!;
+      }
+      n.link(node, at.film[g]!, part * this.eps[g]! * longWaveSlope(ti, t[at.film[g]!]!));
+      this.outward(node, part * this.through[g]!, g, sky, ground);
+    }
+  }
+
+  private outward(node: number, part: number, group: number, skySlope: number, groundSlope: number): void {
+    const share = this.s.skyShareFrac[group as 0 | 1];
+    this.network.boundary(node, part * share * skySlope, this.skyC);
+    this.network.boundary(node, part * (1 - share) * groundSlope, this.outC);
+  }
+
+  private longWave(): void {
+    const { network: n, nodes: at, s } = this;
+    const t = n.temperature;
+    const toRoof = s.floorToRoofFrac;
+    const leafFloor = at.floor.length - 1;
+    for (let c = 0; c < at.floor.length; c++) {
+      const open = at.soilM2[c]! - (c === leafFloor ? s.leafM2 : 0);
+      this.radiate(at.floor[c]!, Math.max(0, open), SOIL.emittedFrac, toRoof, this.rowOn && c === leafFloor);
+    }
+    this.radiate(at.leaf, s.leafM2, LEAF.emittedFrac, toRoof, this.rowOn);
+    n.link(at.leaf, at.floor[leafFloor]!, s.leafM2 * SOIL_TO_LEAF * longWaveSlope(t[at.leaf]!, t[at.floor[leafFloor]!]!));
+    if (this.rowOn) this.radiate(at.row, s.bedM2, ROW_COVER.dry.emittedFrac, toRoof, false);
+    for (let w = 0; w < at.water.length; w++) {
+      const skin = s.water[w]!.skinM2 / 2;
+      const node = at.water[w]!;
+      this.radiate(node, skin, WATER.emittedFrac, 0.5, false);
+      n.link(node, at.floor[0]!, skin * WATER.emittedFrac * SOIL.emittedFrac * longWaveSlope(t[node]!, t[at.floor[0]!]!));
+    }
+    this.filmLongWave();
+  }
+
+  private filmLongWave(): void {
+    const { network: n, nodes: at, s } = this;
+    const t = n.temperature;
+    const inner = this.variant.secondFilm ? at.second : at.film;
+    const e0 = this.eps[this.variant.secondFilm ? 2 : 0]!;
+    const e1 = this.eps[this.variant.secondFilm ? 3 : 1]!;
+    n.link(inner[0]!, inner[1]!, s.coverM2[0] * s.roofToWallFrac * e0 * e1 * longWaveSlope(t[inner[0]!]!, t[inner[1]!]!));
+    for (let g = 0; g < 2; g++) {
+      const area = s.coverM2[g as 0 | 1];
+      const film = at.film[g]!;
+      this.outward(film, area * this.eps[g]!, g, longWaveSlope(t[film]!, this.skyC), longWaveSlope(t[film]!, this.outC));
+      if (!this.variant.secondFilm) continue;
+      const second = at.second[g]!;
+      const back = 1 - (1 - this.eps[g]! - this.through[g]!) * (1 - this.eps[g + 2]! - this.through[g + 2]!);
+      n.link(second, film, (area * this.eps[g + 2]! * this.eps[g]! * longWaveSlope(t[second]!, t[film]!)) / Math.max(back, 0.1));
+      this.outward(second, area * this.eps[g + 2]! * this.through[g]!, g, longWaveSlope(t[second]!, this.skyC), longWaveSlope(t[second]!, this.outC));
+    }
+  }
+
+  private level(below: number, above: number, cosTilt: number): number {
+    const t = this.network.temperature;
+    const d = t[below]! - t[above]!;
+    return d > 0 ? buoyantWPerM2K(d, cosTilt) : stableWPerM2K(d, cosTilt);
+  }
+
+  private convection(outside: number): void {
+    const { network: n, nodes: at, s } = this;
+    const t = n.temperature;
+    const air = at.air;
+    const last = at.floor.length - 1;
+    for (let c = 0; c <= last; c++) {
+      const over = c === last ? at.cropAir : air;
+      n.link(at.floor[c]!, over, at.soilM2[c]! * this.level(at.floor[c]!, over, 1) * this.draw.massFactor);
+    }
+    n.link(at.leaf, at.cropAir, 2 * s.leafM2 * bodyWPerM2K(t[at.leaf]! - t[at.cropAir]!, LEAF.lengthM));
+    for (let w = 0; w < at.water.length; w++) {
+      n.link(at.water[w]!, air, s.water[w]!.skinM2 * bodyWPerM2K(t[at.water[w]!]! - t[air]!, s.water[w]!.heightM) * this.draw.massFactor);
+    }
+    for (let g = 0; g < 2; g++) {
+      const area = s.coverM2[g as 0 | 1];
+      const inner = this.variant.secondFilm ? at.second[g]! : at.film[g]!;
+      n.link(inner, air, area * (g === 0 ? this.level(air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - t[air]!)));
+      if (this.variant.secondFilm) n.link(inner, at.film[g]!, area * GAP_WPERM2K);
+      n.boundary(at.film[g]!, area * outside, this.outC);
+    }
+    if (this.variant.innerCover) {
+      n.link(at.cropAir, at.row, s.bedM2 * this.level(at.cropAir, at.row, 1));
+      n.link(at.row, air, s.bedM2 * this.level(at.row, air, 1));
+      n.link(at.cropAir, air, s.bedM2 * (this.rowOn ? ROW_COVER.leakWPerM2K : PARKED_WPERM2K));
+    }
+  }
+
+  private ventsOpen(k: number): boolean {
+    const hour = ((k + 1) * STEP_MIN) / 60;
+    if (this.opening === 'nineToFive') return hour > 9 && hour <= 17;
+    return this.opening === 'whenWarm' && this.f.sunUp[k] === 1 && this.network.temperature[this.nodes.air]! > 20;
+  }
+
+  private airAndVapour(k: number, wind: number): void {
+    const { network: n, nodes: at, s } = this;
+    const t = n.temperature;
+    const ti = t[at.air]!;
+    let flow = leakageM3PerS(s.leakCm2 * this.draw.leakFactor, ti - this.outC, wind, s.shelterClass);
+    if (this.ventsOpen(k)) flow += ventM3PerS(s.vents, ti, this.outC, wind);
+    // Half of the last step's flow: buoyancy and temperature would otherwise chase each other.
+    this.airFlowM3PerS = 0.5 * flow + 0.5 * this.airFlowM3PerS;
+    const g = RHO_CP_SEA * s.pressureRatio * (293.15 / (this.outC + 273.15)) * this.airFlowM3PerS;
+    const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
+    n.boundary(at.air, g, this.outC);
+    n.boundary(at.vapour, g, saturationPa(Math.min(this.f.dewC, this.outC)) / gamma);
+    if (s.floorMoist) {
+      const last = at.floor.length - 1;
+      for (let c = 0; c <= last; c++) {
+        const over = c === last ? at.cropAir : at.air;
+        this.exchange(at.floor[c]!, at.soilM2[c]! * s.floor.wetFrac * this.level(at.floor[c]!, over, 1), gamma);
+      }
+    }
+    for (let c = 0; c < 2; c++) {
+      const inner = this.variant.secondFilm ? at.second[c]! : at.film[c]!;
+      const condensing = t[at.vapour]! * gamma > saturationPa(t[inner]!);
+      const area = s.coverM2[c as 0 | 1];
+      if (!condensing && this.filmKg[c]! <= 0) continue;
+      const h = c === 0 ? this.level(at.air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - ti);
+      this.exchange(inner, area * h * (condensing ? 1 : Math.min(1, this.filmKg[c]! / FULL_SHEET_KG_PER_M2)), gamma);
+    }
+  }
+
+  /** Vapour between a wet face and the air, as heat (Lewis relation), linear about the face's last temperature. */
+  private exchange(node: number, conductance: number, gamma: number): void {
+    const t = this.network.temperature[node]!;
+    const slope = dampnessSlope(t) / gamma;
+    this.network.linkAffine(node, this.nodes.vapour, conductance * (saturationPa(t) / gamma - slope * t), conductance * slope, conductance);
+  }
+
+  private sun(k: number): void {
+    const f = this.f;
+    const level = f.floorWPerM2[k]! * this.draw.solarFactor;
+    if (f.sunUp[k] === 0 && level <= 0) return;
+    const { network: n, nodes: at, s } = this;
+    const leaf = level * s.leafM2 * LEAF.absorbedFrac;
+    n.gain(at.leaf, leaf * (1 - LEAF.evaporatedFrac));
+    n.gain(at.vapour, leaf * LEAF.evaporatedFrac);
+    const last = at.floor.length - 1;
+    const dimmed = Math.max(0, 1 - (this.variant.water ? (f.shadowW[k]! * this.draw.solarFactor) / Math.max(level * s.floorM2, 1) : 0));
+    for (let c = 0; c <= last; c++) n.gain(at.floor[c]!, level * dimmed * s.floor.absorbedFrac * Math.max(0, at.soilM2[c]! - (c === last ? s.leafM2 : 0)));
+    for (let w = 0; w < at.water.length; w++) n.gain(at.water[w]!, f.waterW[w]![k]! * this.draw.solarFactor);
+    n.gain(at.air, f.airW[k]! * this.draw.solarFactor);
+    n.gain(at.film[0]!, f.roofW[k]!);
+    n.gain(at.film[1]!, f.wallW[k]!);
+  }
+
+  /** Dew on the inner film grows while the air is damper than the film, and dries off by day. */
+  private wetFilm(): void {
+    const { nodes: at, s } = this;
+    const t = this.network.temperature;
+    const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
+    for (let g = 0; g < 2; g++) {
+      const inner = this.variant.secondFilm ? at.second[g]! : at.film[g]!;
+      const dampK = t[at.vapour]! - saturationPa(t[inner]!) / gamma;
+      const h = g === 0 ? this.level(at.air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - t[at.air]!);
+      const wetPart = dampK > 0 ? 1 : Math.min(1, this.filmKg[g]! / FULL_SHEET_KG_PER_M2);
+      const kg = this.filmKg[g]! + (wetPart * h * dampK * STEP_S) / VAPORISING_J_PER_KG;
+      this.filmKg[g] = Math.min(Math.max(kg, 0), 3 * FULL_SHEET_KG_PER_M2);
+    }
+  }
+}
+
+/** Depth of the middle of each soil layer. */
+const MID_DEPTH_M = SOIL_LAYERS_M.map((d, i) => SOIL_LAYERS_M.slice(0, i).reduce((a, b) => a + b, 0) + d / 2);
