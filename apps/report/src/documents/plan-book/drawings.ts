@@ -1,0 +1,24 @@
+import type { Drawing, LineType } from '@lathwork/drawing';
+import type { Limit } from './view/nights.view.js';
+
+export interface Box {
+  wMm: number;
+  hMm: number;
+}
+
+export const LINE_WORDS: Record<LineType, string> = { cut: 'cut edge, ground', vis: 'edge you can see', thin: 'dimension, leader', hid: 'hidden edge, limit', over: 'above the cut', axis: 'centre line, grid', temp: 'temporary', grid: 'help line' };
+
+/** The drawings of one plan, each made to the room a page has for it. */
+export interface Drawings {
+  pictorial(box: Box): Drawing;
+  elevation(side: 'front' | 'back' | 'left' | 'right', box: Box): Drawing;
+  planView(box: Box): Drawing;
+  section(box: Box): Drawing;
+  anchorMap(box: Box): Drawing;
+  filmLayout(box: Box): Drawing;
+  framePicture(stageId: string, box: Box): Drawing;
+  cutDiagrams(box: Box): readonly Drawing[];
+  climateChart(box: Box): Drawing;
+  nightsChart(box: Box, limits: readonly Limit[]): Drawing;
+  daysChart(box: Box, limit: Limit | null): Drawing;
+}

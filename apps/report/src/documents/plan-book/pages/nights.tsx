@@ -1,0 +1,41 @@
+import type { FixedPart } from '../../../layout/book.js';
+import { Drawn, NoteText, SheetHead } from '../../../parts/parts.js';
+import { Table } from '../../../parts/table.js';
+import { pages } from '../../../words/en/pages.js';
+import type { Drawings } from '../drawings.js';
+import type { Context } from '../view/context.js';
+import { nightsView } from '../view/nights.view.js';
+
+const w = pages.nights;
+const NIGHTS_MIN_MM = 52;
+const DAYS_MIN_MM = 44;
+
+export function nightsPart(ctx: Context, drawings: Drawings): FixedPart | null {
+  if (ctx.result.thermal.months.every((m) => m.outsideLowC === null)) return null;
+  const view = nightsView(ctx);
+  const wMm = ctx.portrait.widthMm;
+  return {
+    kind: 'fixed',
+    name: 'nights',
+    title: w.title,
+    orientation: 'portrait',
+    render: (spare) => {
+      const extra = Math.min(spare, 60);
+      return (
+        <>
+          <SheetHead id="nights" title={w.title} status={<span>{w.status}</span>} />
+          <div>
+            <h3 class="gap">{view.nightFinding}</h3>
+            <Drawn svg={drawings.nightsChart({ wMm, hMm: NIGHTS_MIN_MM + extra * 0.6 }, view.coldLimits).svg} />
+          </div>
+          <div>
+            {view.dayFinding === null ? null : <h3 class="gap">{view.dayFinding}</h3>}
+            <Drawn svg={drawings.daysChart({ wMm, hMm: DAYS_MIN_MM + extra * 0.4 }, view.heatLimit).svg} />
+          </div>
+          <Table spec={view.table} />
+          <NoteText>{view.notes.join(' ')}</NoteText>
+        </>
+      );
+    },
+  };
+}

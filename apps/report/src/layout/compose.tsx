@@ -1,0 +1,198 @@
+import type { VNode } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { Tape } from '../parts/parts.js';
+import { Table, type TableSpec } from '../parts/table.js';
+import type { Heights } from '../print/render.js';
+import { liveArea, type Orientation } from '../theme/paper.js';
+import type { Book, BookPart, ContentsLine, FixedPart, FlowItem, FlowPart } from './book.js';
+
+/** Tape and the gap under it, at the head of every page. */
+const TAPE_MM = 5.4;
+const BLOCK_GAP_MM = 4;
+/** What rounding to whole pixels may add up to over a page of rows. */
+const SLACK_MM = 1.5;
+
+const Page = ({ book, name, orientation, flow = false, children }: { book: Book; name: string; orientation: Orientation; flow?: boolean; children: VNode | VNode[] }): VNode => (
+  <section class={`page ${orientation}${flow ? ' flow' : ''}`} data-name={name}>
+    <Tape widthMm={liveArea(book.paper, orientation).widthMm} note={book.tapeNote[orientation]} label={book.tapeLabel} />
+    {children}
+  </section>
+);
+
+const itemKey = (part: number, item: number): string => `p${part}/i${item}`;
+
+/** The measuring pass: every fixed page at its natural height, every running item and row in its column. */
+export function measuringBody(book: Book): string {
+  const width = (orientation: Orientation): string => `width:${liveArea(book.paper, orientation).widthMm}mm`;
+  return book.parts
+    .map((part, p) => {
+      if (part.kind === 'fixed') {
+        return renderToString(
+          <section class="page" style={`${width(part.orientation)};break-after:auto`} data-measure={`p${p}`}>
+            <Tape widthMm={liveArea(book.paper, part.orientation).widthMm} note="" label="" />
+            {part.render(0)}
+          </section>,
+        );
+      }
+      return renderToString(
+        <section class="measure" style={width('portrait')}>
+          <div data-measure={`p${p}/head`}>{part.head(1, 2)}</div>
+          {part.items.map((item, i) => (
+            <div data-measure={itemKey(p, i)} key={i} style="display:flow-root">
+              {item.kind === 'block' ? item.node : <Table spec={item.spec} measure={itemKey(p, i)} />}
+            </div>
+          ))}
+        </section>,
+      );
+    })
+    .join('');
+}
+
+const heightOf = (heights: Heights, key: string): number => {
+  const height = heights.get(key);
+  if (height === undefined) throw new Error(`the browser measured no height for ${key}`);
+  return height;
+};
+
+type Piece = { node: VNode };
+
+/** Packs the items of a running part into pages, rows whole, heads kept with what follows. */
+class Packer {
+  readonly pages: Piece[][] = [[]];
+  private left: number;
+
+  constructor(private readonly capacityMm: number) {
+    this.left = capacityMm;
+  }
+
+  fits(mm: number): boolean {
+    return mm <= this.left;
+  }
+
+  get isEmpty(): boolean {
+    return (this.pages.at(-1) ?? []).length === 0;
+  }
+
+  turn(): void {
+    if (this.isEmpty) return;
+    this.pages.push([]);
+    this.left = this.capacityMm;
+  }
+
+  put(node: VNode, mm: number): void {
+    this.pages.at(-1)?.push({ node });
+    this.left -= mm + BLOCK_GAP_MM;
+  }
+
+  /** How many of these rows still fit under a head of the given height. */
+  rowsThatFit(headMm: number, rows: readonly number[]): number {
+    let used = headMm;
+    let count = 0;
+    for (const row of rows) {
+      if (used + row > this.left) break;
+      used += row;
+      count += 1;
+    }
+    return count;
+  }
+}
+
+/** A group's heading is never the last row of a page. */
+const backOffGroupHead = (spec: TableSpec, from: number, count: number): number => {
+  let n = count;
+  while (n > 0 && from + n < spec.rows.length && spec.rows[from + n - 1]?.group === true) n -= 1;
+  return n;
+};
+
+function packTable(book: Book, packer: Packer, spec: TableSpec, key: string, heights: Heights): void {
+  const rows = spec.rows.map((_, i) => heightOf(heights, `${key}/r${i}`));
+  const foot = spec.foot === undefined ? 0 : heightOf(heights, `${key}/foot`);
+  const head = heightOf(heights, key) - rows.reduce((a, b) => a + b, 0) - foot + SLACK_MM / 2;
+  const widow = Math.min(3, rows.length);
+  let from = 0;
+  if (packer.rowsThatFit(head, rows) < widow) packer.turn();
+  while (from < rows.length) {
+    const rest = rows.slice(from);
+    const all = packer.rowsThatFit(head + foot, rest) === rest.length;
+    const count = all ? rest.length : backOffGroupHead(spec, from, Math.min(packer.rowsThatFit(head, rest), rest.length - (foot > 0 ? 1 : 0)));
+    if (count === 0) {
+      if (packer.isEmpty) throw new Error(`a row of the table "${spec.caption}" is taller than a page`);
+      packer.turn();
+      continue;
+    }
+    const mm = head + rest.slice(0, count).reduce((a, b) => a + b, 0) + (all ? foot : 0);
+    packer.put(<Table spec={spec} from={from} to={from + count} captionText={from === 0 ? spec.caption : `${spec.caption} (${book.continued})`} withFoot={all} />, mm);
+    from += count;
+    if (from < rows.length) packer.turn();
+  }
+}
+
+function packFlow(book: Book, part: FlowPart, p: number, heights: Heights): Piece[][] {
+  const headMm = heightOf(heights, `p${p}/head`);
+  const packer = new Packer(liveArea(book.paper, 'portrait').heightMm - TAPE_MM - headMm - BLOCK_GAP_MM - SLACK_MM);
+  const blockHeight = (i: number): number => (part.items[i]?.kind === 'block' ? heightOf(heights, itemKey(p, i)) : 30);
+  part.items.forEach((item: FlowItem, i) => {
+    if (item.kind === 'table') return packTable(book, packer, item.spec, itemKey(p, i), heights);
+    const own = heightOf(heights, itemKey(p, i));
+    const needed = item.keepWithNext === true && i + 1 < part.items.length ? own + BLOCK_GAP_MM + blockHeight(i + 1) : own;
+    if (!packer.fits(needed)) packer.turn();
+    packer.put(item.node, own);
+  });
+  return packer.pages;
+}
+
+interface Laid {
+  part: BookPart;
+  pages: VNode[];
+}
+
+function layFixed(book: Book, part: FixedPart, p: number, heights: Heights): VNode[] {
+  const spare = Math.max(0, liveArea(book.paper, part.orientation).heightMm - heightOf(heights, `p${p}`) - SLACK_MM);
+  return [<Page book={book} name={part.name} orientation={part.orientation}>{part.render(spare)}</Page>];
+}
+
+function layFlow(book: Book, part: FlowPart, p: number, heights: Heights): VNode[] {
+  const pages = packFlow(book, part, p, heights);
+  return pages.map((pieces, i) => (
+    <Page book={book} name={part.name} orientation="portrait" flow>
+      {[
+        <div style={`padding-bottom:${BLOCK_GAP_MM}mm`}>{part.head(i + 1, pages.length)}</div>,
+        ...pieces.map((piece, k) => (
+          <div key={k} style={`padding-bottom:${k + 1 < pieces.length ? BLOCK_GAP_MM : 0}mm`}>
+            {piece.node}
+          </div>
+        )),
+      ]}
+    </Page>
+  ));
+}
+
+export interface Composed {
+  body: string;
+  pages: number;
+}
+
+/** The final pages: what was measured decides where they break, and so the page numbers are known before printing. */
+export function composeBody(book: Book, heights: Heights): Composed {
+  const laid: Laid[] = book.parts.map((part, p) => ({ part, pages: part.kind === 'fixed' ? layFixed(book, part, p, heights) : layFlow(book, part, p, heights) }));
+  const contents: ContentsLine[] = [];
+  let page = 2;
+  for (const { part, pages } of laid) {
+    if (part.title !== null) contents.push({ name: part.name, title: part.title, page });
+    page += pages.length;
+  }
+  const cover = <Page book={book} name={book.coverName} orientation="portrait">{book.cover(contents)}</Page>;
+  return { body: renderToString(<>{[cover, ...laid.flatMap((l) => l.pages)]}</>), pages: page - 1 };
+}
+
+/** Headings in document order, for the bookmarks. */
+export const headingsOf = (body: string): string[] =>
+  [...body.matchAll(/<h[1-3][^>]*>([\s\S]*?)<\/h[1-3]>/g)].map((m) =>
+    (m[1] ?? '')
+      .replace(/<[^>]*>/g, '')
+      .replace(/&lt;/g, '<')
+      .replace(/&gt;/g, '>')
+      .replace(/&quot;/g, '"')
+      .replace(/&#39;/g, "'")
+      .replace(/&amp;/g, '&'),
+  );
