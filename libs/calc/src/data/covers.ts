@@ -59,6 +59,8 @@ export const AGE_LOSS_FRAC = cited(0.015, '1', 'THERMAL-JUDGEMENT', 'sun lost pe
 export const FILM_ABSORBED_FRAC = cited(0.05, '1', 'THERMAL-MEMORY', 'sun taken up by clear film', { min: 0.02, max: 0.1 });
 /** Convection across the gap of two films; heat rays are carried apart. */
 export const GAP_WPERM2K = cited(1.8, 'W/(m2.K)', 'THERMAL-MEMORY', 'convection in a gap of some centimetres between films', { min: 1.2, max: 2.5 });
+/** A second film fixed by hand is not tight: damp air reaches the outer film too, which shows this share of the inner film's wetness. */
+export const GAP_WET_FRAC = cited(0.5, '1', 'THERMAL-JUDGEMENT', 'nothing measured; 0 would be a gap blown with outside air', { min: 0, max: 1 });
 /** Sheet mass as heat store: 0.15 mm at 920 kg/m3 and 2.3 kJ/(kg K), times thickness in mm. */
 export const FILM_JPERM2K_PER_MM = 920 * 2300 * 1e-3;
 

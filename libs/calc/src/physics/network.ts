@@ -1,5 +1,8 @@
 import { solveInPlace } from './linear-solve.js';
 
+/** Taken once: looked up millions of times in a plan. */
+const { abs } = Math;
+
 /**
  * Gives: one backward (implicit) Euler step of a network of heat stores and conductances.
  * Model: (C/dt + G) T_new = C/dt T_old + gains; backward Euler is L-stable, so a film that reacts in seconds may be
@@ -89,7 +92,7 @@ export class HeatNetwork {
     for (let i = 0; i < this.size; i++) {
       left -= this.outflow[i]! * this.temperature[i]! + (this.capacityJPerK[i]! * (this.temperature[i]! - this.previous[i]!)) / stepS;
     }
-    return Math.abs(left);
+    return abs(left);
   }
 }
 

@@ -2,7 +2,8 @@ import type { HourlyDay } from '@lathwork/model';
 import { STRUCTURE_FRAC } from '../data/materials-thermal.js';
 import { FILM_ABSORBED_FRAC } from '../data/covers.js';
 import { clearSkyC, slantTransmissionFrac } from '../physics/radiation.js';
-import { cosIncidence, planeSun, sunVector } from './thermal-plane.js';
+import { cosIncidence, extraterrestrialNormalWPerM2, planeFromSun, sunPosition } from '../physics/sun.js';
+import { cited } from '../sources/cite.js';
 import type { Shelter } from './thermal-shelter.js';
 
 export const STEP_MIN = 15;
@@ -31,7 +32,9 @@ export interface Forcing {
   wallW: Float64Array;
 }
 
-const DIFFUSE_SLANT_FRAC = slantTransmissionFrac(Math.cos((59 * Math.PI) / 180));
+/** Even sky light passes a sheet as a beam at 59 degrees does. */
+const DIFFUSE_SLANT_FRAC = slantTransmissionFrac(Math.cos((cited(59, 'deg', 'DUFFIE-BECKMAN-5', 'fig. 5.4.1, effective angle of sky light', { min: 55, max: 62 }) * Math.PI) / 180));
+const GROUND_ALBEDO = cited(0.2, '1', 'DUFFIE-BECKMAN-5', 'ground without snow', { min: 0.1, max: 0.3 });
 
 interface HourSun {
   floor: number;
@@ -53,13 +56,14 @@ const hourSun = (shelter: Shelter, latitudeDeg: number, day: HourlyDay, hour: nu
   const beamNormal = (day.beamNormalWPerM2[hour] ?? 0) * clear;
   const diffuse = day.diffuseWPerM2[hour] ?? 0;
   const level = Math.max(0, global - diffuse) * clear;
-  const sun = sunVector(latitudeDeg, day.dayOfYear, hour + 0.5);
+  const sun = sunPosition({ latitudeDeg, dayOfYear: day.dayOfYear, solarHour: hour + 0.5 });
+  const aboveAir = extraterrestrialNormalWPerM2(day.dayOfYear);
   let entering = 0;
   let beamIn = 0;
   let beamOn = 0;
   const group = [0, 0];
   for (const f of shelter.faces) {
-    const plane = planeSun({ sun, dayOfYear: day.dayOfYear, tiltDeg: f.tiltDeg, azimuthDeg: f.azimuthDeg, beamNormalWPerM2: beamNormal, diffuseWPerM2: diffuse, albedoFrac: 0.2 });
+    const plane = planeFromSun(sun, aboveAir, { tiltDeg: f.tiltDeg, azimuthDeg: f.azimuthDeg, beamNormalWPerM2: beamNormal, diffuseWPerM2: diffuse, albedoFrac: GROUND_ALBEDO });
     const cos = Math.max(0, cosIncidence(sun, f.tiltDeg, f.azimuthDeg));
     const through = shelter.sunFrac * (plane.beamWPerM2 * slantTransmissionFrac(cos) + (plane.skyWPerM2 + plane.groundWPerM2) * DIFFUSE_SLANT_FRAC);
     entering += through * f.lightM2;

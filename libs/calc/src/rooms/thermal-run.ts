@@ -1,4 +1,4 @@
-import { GAP_WPERM2K, ROW_COVER } from '../data/covers.js';
+import { GAP_WET_FRAC, GAP_WPERM2K, ROW_COVER } from '../data/covers.js';
 import { LEAF, SOIL, WATER } from '../data/materials-thermal.js';
 import { bodyWPerM2K, buoyantWPerM2K, outsideWPerM2K, stableWPerM2K, uprightWPerM2K } from '../physics/convection.js';
 import { diffusivityM2PerDay, edgeWPerK, kusudaC, SOIL_DEEP_M, SOIL_LAYERS_M, type GroundYear } from '../physics/ground.js';
@@ -11,6 +11,9 @@ import { STEPS_PER_DAY, STEP_MIN, type Forcing } from './thermal-forcing.js';
 import { nodesOf, type Nodes } from './thermal-nodes.js';
 import type { Shelter, Variant } from './thermal-shelter.js';
 import { dampnessSlope, PSYCHROMETRIC_PA_PER_K, saturationPa } from './thermal-vapour.js';
+
+/** Taken once: looked up millions of times in a plan. */
+const { min, max } = Math;
 
 const STEP_S = STEP_MIN * 60;
 const SOIL_TO_LEAF = LEAF.emittedFrac * SOIL.emittedFrac;
@@ -37,7 +40,8 @@ export class ThermalRun {
   readonly nodes: Nodes;
   readonly network: HeatNetwork;
   readonly trace: DayTrace = { airC: new Float64Array(STEPS_PER_DAY), leafC: new Float64Array(STEPS_PER_DAY), largestResidualW: 0 };
-  private readonly filmKg = new Float64Array(2);
+  /** Water on the inner face of roof and wall film (0, 1) and on the outer face (2, 3), kg/m2. */
+  private readonly filmKg = new Float64Array(4);
   private readonly eps = new Float64Array(4);
   private readonly through = new Float64Array(4);
   private airFlowM3PerS = 0;
@@ -99,19 +103,21 @@ export class ThermalRun {
     const f = this.f;
     const at = this.nodes;
     this.outC = f.airC[k]!;
-    this.skyC = Math.min(this.outC, f.skyC[k]! + this.draw.skyPosition * f.skySpreadK[k]!);
+    this.skyC = min(this.outC, f.skyC[k]! + this.draw.skyPosition * f.skySpreadK[k]!);
     this.rowOn = this.variant.innerCover && f.sunUp[k] === 0;
     const wind = this.draw.windMPerS * (1 + 0.5 * f.dayShape[k]!);
+    const outside = outsideWPerM2K(wind);
     this.setFilm();
     n.begin(STEP_S);
     this.soil();
     this.longWave();
-    this.convection(outsideWPerM2K(wind));
+    this.convection(outside);
+    this.outsideDew(outside);
     this.airAndVapour(k, wind);
     this.sun(k);
     n.solve();
-    this.trace.largestResidualW = Math.max(this.trace.largestResidualW, n.residualW(STEP_S));
-    this.wetFilm();
+    this.trace.largestResidualW = max(this.trace.largestResidualW, n.residualW(STEP_S));
+    this.wetFilm(outside);
     this.trace.airC[k] = n.temperature[at.cropAir]!;
     this.trace.leafC[k] = n.temperature[at.leaf]!;
   }
@@ -120,13 +126,18 @@ export class ThermalRun {
   private setFilm(): void {
     const { dry, wet } = this.s.film;
     for (let g = 0; g < 2; g++) {
-      const w = this.draw.wetFilmFrac * Math.min(1, this.filmKg[g]! / FULL_SHEET_KG_PER_M2);
-      const wetOuter = this.variant.secondFilm ? 0 : w;
+      const w = this.draw.wetFilmFrac * this.sheetFrac(g);
+      const dew = this.draw.wetFilmFrac * this.sheetFrac(g + 2);
+      const wetOuter = 1 - (1 - dew) * (1 - (this.variant.secondFilm ? GAP_WET_FRAC : 1) * w);
       this.eps[g] = dry.emittedFrac + wetOuter * (wet.emittedFrac - dry.emittedFrac);
       this.through[g] = dry.throughFrac + wetOuter * (wet.throughFrac - dry.throughFrac);
       this.eps[g + 2] = dry.emittedFrac + w * (wet.emittedFrac - dry.emittedFrac);
       this.through[g + 2] = dry.throughFrac + w * (wet.throughFrac - dry.throughFrac);
     }
+  }
+
+  private sheetFrac(face: number): number {
+    return min(1, this.filmKg[face]! / FULL_SHEET_KG_PER_M2);
   }
 
   private soil(): void {
@@ -186,7 +197,7 @@ export class ThermalRun {
     const leafFloor = at.floor.length - 1;
     for (let c = 0; c < at.floor.length; c++) {
       const open = at.soilM2[c]! - (c === leafFloor ? s.leafM2 : 0);
-      this.radiate(at.floor[c]!, Math.max(0, open), SOIL.emittedFrac, toRoof, this.rowOn && c === leafFloor);
+      this.radiate(at.floor[c]!, max(0, open), SOIL.emittedFrac, toRoof, this.rowOn && c === leafFloor);
     }
     this.radiate(at.leaf, s.leafM2, LEAF.emittedFrac, toRoof, this.rowOn);
     n.link(at.leaf, at.floor[leafFloor]!, s.leafM2 * SOIL_TO_LEAF * longWaveSlope(t[at.leaf]!, t[at.floor[leafFloor]!]!));
@@ -214,7 +225,7 @@ export class ThermalRun {
       if (!this.variant.secondFilm) continue;
       const second = at.second[g]!;
       const back = 1 - (1 - this.eps[g]! - this.through[g]!) * (1 - this.eps[g + 2]! - this.through[g + 2]!);
-      n.link(second, film, (area * this.eps[g + 2]! * this.eps[g]! * longWaveSlope(t[second]!, t[film]!)) / Math.max(back, 0.1));
+      n.link(second, film, (area * this.eps[g + 2]! * this.eps[g]! * longWaveSlope(t[second]!, t[film]!)) / max(back, 0.1));
       this.outward(second, area * this.eps[g + 2]! * this.through[g]!, g, longWaveSlope(t[second]!, this.skyC), longWaveSlope(t[second]!, this.outC));
     }
   }
@@ -269,7 +280,7 @@ export class ThermalRun {
     const g = RHO_CP_SEA * s.pressureRatio * (293.15 / (this.outC + 273.15)) * this.airFlowM3PerS;
     const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
     n.boundary(at.air, g, this.outC);
-    n.boundary(at.vapour, g, saturationPa(Math.min(this.f.dewC, this.outC)) / gamma);
+    n.boundary(at.vapour, g, saturationPa(min(this.f.dewC, this.outC)) / gamma);
     if (s.floorMoist) {
       const last = at.floor.length - 1;
       for (let c = 0; c <= last; c++) {
@@ -283,7 +294,23 @@ export class ThermalRun {
       const area = s.coverM2[c as 0 | 1];
       if (!condensing && this.filmKg[c]! <= 0) continue;
       const h = c === 0 ? this.level(at.air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - ti);
-      this.exchange(inner, area * h * (condensing ? 1 : Math.min(1, this.filmKg[c]! / FULL_SHEET_KG_PER_M2)), gamma);
+      this.exchange(inner, area * h * (condensing ? 1 : this.sheetFrac(c)), gamma);
+    }
+  }
+
+  /** Dew and rime on the outer face give heat to a film that is colder than the dew point, and take it back in the morning. */
+  private outsideDew(outside: number): void {
+    const { network: n, nodes: at, s } = this;
+    const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
+    const damp = saturationPa(min(this.f.dewC, this.outC));
+    for (let g = 0; g < 2; g++) {
+      const film = at.film[g]!;
+      const t = n.temperature[film]!;
+      const held = saturationPa(t);
+      const wetPart = damp > held ? 1 : this.sheetFrac(g + 2);
+      if (wetPart <= 0) continue;
+      const slope = dampnessSlope(t);
+      n.boundary(film, (s.coverM2[g as 0 | 1] * outside * wetPart * slope) / gamma, t + (damp - held) / slope);
     }
   }
 
@@ -303,27 +330,31 @@ export class ThermalRun {
     n.gain(at.leaf, leaf * (1 - LEAF.evaporatedFrac));
     n.gain(at.vapour, leaf * LEAF.evaporatedFrac);
     const last = at.floor.length - 1;
-    const dimmed = Math.max(0, 1 - (this.variant.water ? (f.shadowW[k]! * this.draw.solarFactor) / Math.max(level * s.floorM2, 1) : 0));
-    for (let c = 0; c <= last; c++) n.gain(at.floor[c]!, level * dimmed * s.floor.absorbedFrac * Math.max(0, at.soilM2[c]! - (c === last ? s.leafM2 : 0)));
+    const dimmed = max(0, 1 - (this.variant.water ? (f.shadowW[k]! * this.draw.solarFactor) / max(level * s.floorM2, 1) : 0));
+    for (let c = 0; c <= last; c++) n.gain(at.floor[c]!, level * dimmed * s.floor.absorbedFrac * max(0, at.soilM2[c]! - (c === last ? s.leafM2 : 0)));
     for (let w = 0; w < at.water.length; w++) n.gain(at.water[w]!, f.waterW[w]![k]! * this.draw.solarFactor);
     n.gain(at.air, f.airW[k]! * this.draw.solarFactor);
     n.gain(at.film[0]!, f.roofW[k]!);
     n.gain(at.film[1]!, f.wallW[k]!);
   }
 
-  /** Dew on the inner film grows while the air is damper than the film, and dries off by day. */
-  private wetFilm(): void {
+  /** Dew on a film grows while the air beside it is damper than the film, and dries off by day. */
+  private wetFilm(outside: number): void {
     const { nodes: at, s } = this;
     const t = this.network.temperature;
     const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
+    const outsideDamp = saturationPa(min(this.f.dewC, this.outC)) / gamma;
     for (let g = 0; g < 2; g++) {
       const inner = this.variant.secondFilm ? at.second[g]! : at.film[g]!;
-      const dampK = t[at.vapour]! - saturationPa(t[inner]!) / gamma;
       const h = g === 0 ? this.level(at.air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - t[at.air]!);
-      const wetPart = dampK > 0 ? 1 : Math.min(1, this.filmKg[g]! / FULL_SHEET_KG_PER_M2);
-      const kg = this.filmKg[g]! + (wetPart * h * dampK * STEP_S) / VAPORISING_J_PER_KG;
-      this.filmKg[g] = Math.min(Math.max(kg, 0), 3 * FULL_SHEET_KG_PER_M2);
+      this.gather(g, h * (t[at.vapour]! - saturationPa(t[inner]!) / gamma));
+      this.gather(g + 2, outside * (outsideDamp - saturationPa(t[at.film[g]!]!) / gamma));
     }
+  }
+
+  private gather(face: number, heatWPerM2: number): void {
+    const part = heatWPerM2 > 0 ? 1 : this.sheetFrac(face);
+    this.filmKg[face] = min(max(this.filmKg[face]! + (part * heatWPerM2 * STEP_S) / VAPORISING_J_PER_KG, 0), 3 * FULL_SHEET_KG_PER_M2);
   }
 }
 

@@ -79,7 +79,8 @@ const designNights = (b: Bench, day: HourlyDay, draws: readonly Draw[]) => {
   const run = (v: Variant) => over(b, v, 'never', day, draws, DESIGN_SPIN_UP);
   const asPlanned = run(planned);
   const innerCover = planned.innerCover ? asPlanned : run({ ...planned, innerCover: true });
-  return { bare: run(BARE), asPlanned, innerCover };
+  const isBare = !planned.secondFilm && !planned.innerCover && b.shelter.water.length === 0;
+  return { bare: isBare ? asPlanned : run(BARE), asPlanned, innerCover };
 };
 
 const monthRow = (b: Bench, climate: ClimateResult, month: number, draws: readonly Draw[], opening: Opening): ThermalResult['months'][number] => {
