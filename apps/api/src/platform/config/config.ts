@@ -1,0 +1,131 @@
+import { randomBytes } from 'node:crypto';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** Everything the API is told from outside. Parsed once at start; nothing else reads the environment. */
+export interface Config {
+  host: string;
+  port: number;
+  logLevel: string;
+  /** Null: the embedded server of `embeddedDir` is started instead. */
+  database: { url: string; ownerUrl: string; queueUrl: string } | null;
+  embeddedDir: string;
+  embeddedDurable: boolean;
+  databasePool: number;
+  /** Null: no garden can be made over HTTP. */
+  operatorToken: string | null;
+  cursorSecret: string;
+  reportUrl: string;
+  reportSecret: string;
+  reportTimeoutMs: number;
+  computeThreads: number;
+  computeTimeoutMs: number;
+  jobConcurrency: number;
+  shutdownGraceMs: number;
+  waitLimitMs: number;
+}
+
+export const CONFIG = Symbol('config');
+
+type Environment = Readonly<Record<string, string | undefined>>;
+type Parse<T> = (text: string) => T | Error;
+
+const wholeNumber =
+  (min: number, max: number): Parse<number> =>
+  (text) => {
+    const value = Number(text);
+    return /^\d+$/.test(text) && value >= min && value <= max ? value : new Error(`a whole number from ${min} to ${max} is wanted`);
+  };
+
+const secret: Parse<string> = (text) => (text.length >= 32 ? text : new Error('at least 32 characters are wanted'));
+
+const urlOf =
+  (...protocols: string[]): Parse<string> =>
+  (text) =>
+    URL.canParse(text) && protocols.includes(new URL(text).protocol) ? text : new Error(`an address that begins with ${protocols.map((one) => `${one}//`).join(' or ')} is wanted`);
+
+const choice =
+  (...choices: string[]): Parse<string> =>
+  (text) =>
+    choices.includes(text) ? text : new Error(`one of ${choices.join(', ')} is wanted`);
+
+const anyText: Parse<string> = (text) => text;
+
+const yesOrNo: Parse<boolean> = (text) => (text === 'yes' ? true : text === 'no' ? false : new Error('yes or no is wanted'));
+
+/** As root, a folder that the server's own account can enter; else beside the code. */
+const defaultDir = (): string =>
+  process.getuid?.() === 0 ? '/var/lib/lathwork' : join(fileURLToPath(new URL('../../../../../', import.meta.url)), '.data', 'postgres');
+
+/** The one list of variables: name, how it is read, what it means. The documentation is made from it. */
+export const VARIABLES = {
+  HOST: { parse: anyText, fallback: '127.0.0.1', about: 'address to listen on' },
+  PORT: { parse: wholeNumber(0, 65_535), fallback: '8080', about: 'port to listen on; 0 takes any free one' },
+  LOG_LEVEL: { parse: choice('fatal', 'error', 'warn', 'info', 'debug', 'silent'), fallback: 'info', about: 'least serious line that is logged' },
+  DATABASE_URL: { parse: urlOf('postgresql:', 'postgres:'), fallback: '', about: 'application role; empty starts the embedded server' },
+  DATABASE_OWNER_URL: { parse: urlOf('postgresql:', 'postgres:'), fallback: '', about: 'role that owns the tables: migrations' },
+  DATABASE_QUEUE_URL: { parse: urlOf('postgresql:', 'postgres:'), fallback: '', about: "job runner's queue connection; empty takes the owner's" },
+  DATABASE_POOL: { parse: wholeNumber(1, 200), fallback: '10', about: 'connections of the application role' },
+  EMBEDDED_DIR: { parse: anyText, fallback: '', about: 'folder of the embedded server; empty chooses one' },
+  EMBEDDED_DURABLE: { parse: yesOrNo, fallback: 'yes', about: 'no: the embedded server skips fsync (throw-away data only)' },
+  LATHWORK_OPERATOR_TOKEN: { parse: secret, fallback: '', about: 'may make gardens; empty switches that route off' },
+  CURSOR_SECRET: { parse: secret, fallback: '', about: 'signs page cursors; empty makes a new one at each start' },
+  REPORT_URL: { parse: urlOf('http:', 'https:'), fallback: 'http://127.0.0.1:8081', about: 'where the report app listens' },
+  REPORT_SECRET: { parse: secret, fallback: null, about: 'shared with the report app' },
+  REPORT_TIMEOUT_S: { parse: wholeNumber(1, 600), fallback: '120', about: 'longest wait for one document' },
+  COMPUTE_THREADS: { parse: wholeNumber(1, 64), fallback: '1', about: 'plans computed at once' },
+  COMPUTE_TIMEOUT_S: { parse: wholeNumber(1, 3600), fallback: '120', about: 'longest time for one plan' },
+  JOB_CONCURRENCY: { parse: wholeNumber(1, 64), fallback: '2', about: 'jobs worked on at once' },
+  SHUTDOWN_GRACE_S: { parse: wholeNumber(0, 300), fallback: '20', about: 'time that running requests and jobs get at the end' },
+  WAIT_LIMIT_S: { parse: wholeNumber(0, 60), fallback: '30', about: 'longest Prefer: wait that is honoured' },
+} as const satisfies Record<string, { parse: Parse<unknown>; fallback: string | null; about: string }>;
+
+type Name = keyof typeof VARIABLES;
+type Value<N extends Name> = Exclude<ReturnType<(typeof VARIABLES)[N]['parse']>, Error>;
+
+/** All that is wrong with the environment, said at once. */
+export class ConfigError extends Error {
+  constructor(readonly faults: readonly string[]) {
+    super(`the configuration has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}:\n${faults.map((fault) => `  - ${fault}`).join('\n')}`);
+  }
+}
+
+export const parseConfig = (env: Environment): Config => {
+  const faults: string[] = [];
+  const read = <N extends Name>(name: N): Value<N> | null => {
+    const text = env[name]?.trim() || VARIABLES[name].fallback;
+    if (text === null) faults.push(`${name} is missing: ${VARIABLES[name].about}`);
+    if (!text) return null;
+    const value = VARIABLES[name].parse(text);
+    if (!(value instanceof Error)) return value as Value<N>;
+    faults.push(`${name}: ${value.message}`);
+    return null;
+  };
+  const must = <N extends Name>(name: N): Value<N> => read(name) as Value<N>;
+  const [url, ownerUrl, queueUrl] = [read('DATABASE_URL'), read('DATABASE_OWNER_URL'), read('DATABASE_QUEUE_URL')];
+  if (env['DATABASE_URL'] && !env['DATABASE_OWNER_URL']) faults.push('DATABASE_OWNER_URL is missing: DATABASE_URL is set, so migrations need it');
+  if (!env['DATABASE_URL'] && (env['DATABASE_OWNER_URL'] || env['DATABASE_QUEUE_URL'])) faults.push('DATABASE_URL is missing: another database address is set');
+  const config: Config = {
+    host: must('HOST'),
+    port: must('PORT'),
+    logLevel: must('LOG_LEVEL'),
+    database: url && ownerUrl ? { url, ownerUrl, queueUrl: queueUrl ?? ownerUrl } : null,
+    embeddedDir: read('EMBEDDED_DIR') ?? defaultDir(),
+    embeddedDurable: must('EMBEDDED_DURABLE'),
+    databasePool: must('DATABASE_POOL'),
+    operatorToken: read('LATHWORK_OPERATOR_TOKEN'),
+    cursorSecret: read('CURSOR_SECRET') ?? randomBytes(32).toString('base64url'),
+    reportUrl: must('REPORT_URL'),
+    reportSecret: must('REPORT_SECRET'),
+    reportTimeoutMs: must('REPORT_TIMEOUT_S') * 1000,
+    computeThreads: must('COMPUTE_THREADS'),
+    computeTimeoutMs: must('COMPUTE_TIMEOUT_S') * 1000,
+    jobConcurrency: must('JOB_CONCURRENCY'),
+    shutdownGraceMs: must('SHUTDOWN_GRACE_S') * 1000,
+    waitLimitMs: must('WAIT_LIMIT_S') * 1000,
+  };
+  if (faults.length > 0) throw new ConfigError(faults);
+  return config;
+};
+
+export const readConfig = (): Config => parseConfig(process.env);
