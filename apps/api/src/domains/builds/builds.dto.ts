@@ -1,10 +1,12 @@
-import { BudgetInputsSchema, CrewSchema, CROP_KEYS, WishesSchema, type BudgetInputs, type Crew, type CropKey, type Wishes } from '@lathwork/model';
+import { BudgetInputsSchema, CrewSchema, CROP_KEYS, WishesSchema, type BudgetInputs, type CropKey, type Wishes } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
 import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { ChoiceField, ChoicesField, CurrencyField, DayField, IdField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { MoneyDto } from '../shared/money.dto.js';
-import { AS_TYPED, KEPT, type Kept } from '../shared/resource.js';
+import { IdQuery, ListQuery } from '../shared/queries.dto.js';
+import { AS_TYPED, KEPT, keptOf } from '../shared/resource.js';
+import type { BuildFields, BuildRecord } from './builds.repository.js';
 import { ExchangeRateDto } from '../prices/prices.dto.js';
 
 const PURPOSES = ['seedStarting', 'overwintering', 'longerSeason', 'rainShelter', 'teaching'] as const;
@@ -58,17 +60,7 @@ export class BuildDto {
 @Shape('BuildPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
 export class BuildPatchDto extends PartialType(BuildDto) {}
 
-export interface BuildResponse extends Kept {
-  name: string;
-  siteId: string;
-  structureId: string;
-  wishes: Wishes;
-  crew: Crew;
-  budget: BudgetInputs;
-  variantOf: string | null;
-  variantLabel: string | null;
-  asTyped: AsTyped;
-}
+export type BuildResponse = BuildRecord;
 
 export const BuildSchema = namedSchema(
   'Build',
@@ -85,3 +77,46 @@ export const BuildSchema = namedSchema(
     asTyped: AS_TYPED,
   }),
 );
+
+export class BuildListQuery extends ListQuery {
+  @IdQuery('Only builds at this site') siteId?: string;
+  @IdQuery('Only variants of this build') variantOf?: string;
+}
+
+const budgetOf = (from: BudgetDto): BudgetInputs => ({
+  currency: from.currency,
+  capMinor: from.capMinor,
+  consumablesFrac: from.consumablesFrac,
+  consumablesReason: from.consumablesReason,
+  contingencyFrac: from.contingencyFrac,
+  contingencyReason: from.contingencyReason,
+  inKind: from.inKind.map(({ label, value }) => ({ label, value: { minor: value.minor, currency: value.currency } })),
+  exchangeRates: (from.exchangeRates ?? []).map(({ from: source, to, rate, readOn }) => ({ from: source, to, rate, readOn })),
+});
+
+/** What a request says of a build, each field listed. */
+export const toFields = (from: BuildDto, asTyped: AsTyped): BuildFields => ({
+  name: from.name,
+  siteId: from.siteId,
+  structureId: from.structureId,
+  wishes: { purpose: from.wishes.purpose, nightTargetC: from.wishes.nightTargetC, crops: [...from.wishes.crops], ventsOpenedBy: from.wishes.ventsOpenedBy },
+  crew: { people: from.crew.people, experience: from.crew.experience, startOn: from.crew.startOn },
+  budget: budgetOf(from.budget),
+  variantOf: from.variantOf ?? null,
+  variantLabel: from.variantLabel ?? null,
+  asTyped,
+});
+
+/** The record in the shape of the request, for a merge patch to work on. */
+export const toRequest = (build: BuildRecord): Omit<BuildFields, 'asTyped'> => ({
+  name: build.name,
+  siteId: build.siteId,
+  structureId: build.structureId,
+  wishes: build.wishes,
+  crew: build.crew,
+  budget: build.budget,
+  variantOf: build.variantOf,
+  variantLabel: build.variantLabel,
+});
+
+export const toResponse = (build: BuildRecord): BuildResponse => ({ ...keptOf(build), ...toRequest(build), asTyped: build.asTyped });

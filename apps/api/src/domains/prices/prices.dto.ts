@@ -1,10 +1,12 @@
-import { AMOUNT_UNITS, ExchangeRateSchema, MATERIAL_KEYS, PriceSchema, type AmountUnit, type ExchangeRate, type MaterialKey, type Price } from '@lathwork/model';
+import { AMOUNT_UNITS, ExchangeRateSchema, MATERIAL_KEYS, PriceSchema, type AmountUnit, type MaterialKey, type Price } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
-import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { ChoiceField, CurrencyField, DayField, NumberField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { MoneyDto } from '../shared/money.dto.js';
-import { AS_TYPED, fieldsOf, KEPT, type Kept } from '../shared/resource.js';
+import { ChoiceQuery, ListQuery } from '../shared/queries.dto.js';
+import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import type { PriceRecord, RateRecord } from './prices.repository.js';
 
 @Shape('PriceRequest', 'One price somebody read somewhere on a day. Without a day it is taken, and flagged.')
 export class PriceDto {
@@ -29,15 +31,29 @@ export class ExchangeRateDto {
   @DayField() readOn!: string;
 }
 
-export interface PriceResponse extends Kept, Omit<Price, 'priceId'> {
-  asTyped: AsTyped;
-}
+export type PriceResponse = PriceRecord;
 
 export const PriceResponseSchema = namedSchema('Price', S.object({ ...KEPT, ...fieldsOf(PriceSchema, 'priceId'), asTyped: AS_TYPED }));
+export const ExchangeRateResponseSchema = namedSchema('ExchangeRate', S.object({ id: S.id(), ...fieldsOf(ExchangeRateSchema, 'id'), createdAt: S.moment() }));
 
-export interface ExchangeRateResponse extends ExchangeRate {
-  id: string;
-  createdAt: string;
+export class PriceListQuery extends ListQuery {
+  @ChoiceQuery(MATERIAL_KEYS, 'Only prices of this material') material?: MaterialKey;
 }
 
-export const ExchangeRateResponseSchema = namedSchema('ExchangeRate', S.object({ id: S.id(), ...fieldsOf(ExchangeRateSchema, 'id'), createdAt: S.moment() }));
+type PriceInputs = Omit<Price, 'priceId'>;
+
+/** The price alone, each field listed. */
+export const priceOf = (from: PriceInputs): PriceInputs => ({
+  material: from.material,
+  unit: from.unit,
+  packAmount: from.packAmount,
+  packPrice: { minor: from.packPrice.minor, currency: from.packPrice.currency },
+  pieceWidthM: from.pieceWidthM,
+  pieceLengthM: from.pieceLengthM,
+  readOn: from.readOn,
+  supplier: from.supplier,
+});
+
+export const toResponse = (price: PriceRecord): PriceResponse => ({ ...keptOf(price), ...priceOf(price), asTyped: price.asTyped });
+
+export const toRateResponse = (rate: RateRecord): RateRecord => ({ id: rate.id, from: rate.from, to: rate.to, rate: rate.rate, readOn: rate.readOn, createdAt: rate.createdAt });

@@ -94,6 +94,11 @@ export class PricesRepository {
     );
   }
 
+  async findRate(db: Db, id: string): Promise<RateRecord | null> {
+    const row = await db.exchangeRate.findFirst({ where: { id } });
+    return row && rateToModel(row);
+  }
+
   async listRates(db: Db, step: Step): Promise<RateRecord[]> {
     const rows = await db.exchangeRate.findMany({
       where: { archivedAt: null, ...(step.after ? { id: { gt: step.after } } : {}) },

@@ -1,9 +1,10 @@
-import { SiteInputsSchema, SOIL_CLASSES, type SiteInputs } from '@lathwork/model';
+import { SiteInputsSchema, SOIL_CLASSES } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
-import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, DayField, ObjectField, Shape, TextField } from '../shared/fields.js';
-import { AS_TYPED, fieldsOf, KEPT, type Kept } from '../shared/resource.js';
+import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import type { SiteRecord } from './sites.repository.js';
 
 type YesNo = 'yes' | 'no' | 'unknown';
 type Permission = 'allowed' | 'forbidden' | 'unknown';
@@ -55,10 +56,54 @@ export class SiteDto {
 @Shape('SitePatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
 export class SitePatchDto extends PartialType(SiteDto) {}
 
-export interface SiteResponse extends Kept, Omit<SiteInputs, 'siteId'> {
-  name: string;
-  stationId: string | null;
-  asTyped: AsTyped;
-}
+export type SiteResponse = SiteRecord;
 
-export const SiteSchema = namedSchema('Site', S.object({ ...KEPT, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }));
+export const SiteSchema = namedSchema(
+  'Site',
+  S.object({ ...KEPT, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }),
+);
+
+/** The record in the shape of the request, for a merge patch to work on. */
+export const toRequest = (site: SiteRecord): Omit<SiteDto, 'confirmFar'> => ({
+  name: site.name,
+  latitudeDeg: site.latitudeDeg,
+  longitudeDeg: site.longitudeDeg,
+  elevationM: site.elevationM,
+  timeZone: site.timeZone,
+  stationId: site.stationId,
+  exposure: site.exposure,
+  nearHilltop: site.nearHilltop,
+  soilClass: site.soilClass,
+  frostDepthM: site.frostDepthM,
+  wind: site.wind,
+  snow: site.snow,
+  fallAcrossM: site.fallAcrossM,
+  fallAlongM: site.fallAlongM,
+  stormWindFromDeg: site.stormWindFromDeg,
+  permanentAnchors: site.permanentAnchors,
+  glassRule: site.glassRule,
+  shadedFrac: site.shadedFrac,
+});
+
+export const toResponse = (site: SiteRecord): SiteResponse => ({
+  ...keptOf(site),
+  name: site.name,
+  latitudeDeg: site.latitudeDeg,
+  longitudeDeg: site.longitudeDeg,
+  elevationM: site.elevationM,
+  timeZone: site.timeZone,
+  stationId: site.stationId,
+  exposure: site.exposure,
+  nearHilltop: site.nearHilltop,
+  soilClass: site.soilClass,
+  frostDepthM: site.frostDepthM,
+  wind: site.wind,
+  snow: site.snow,
+  fallAcrossM: site.fallAcrossM,
+  fallAlongM: site.fallAlongM,
+  stormWindFromDeg: site.stormWindFromDeg,
+  permanentAnchors: site.permanentAnchors,
+  glassRule: site.glassRule,
+  shadedFrac: site.shadedFrac,
+  asTyped: site.asTyped,
+});

@@ -1,10 +1,12 @@
 import { HAZARDS, MATERIAL_KEYS, STOCK_KINDS, StockItemSchema, type Hazard, type MaterialKey, type StockItem } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
-import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { ChoiceField, ChoicesField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { MoneyDto } from '../shared/money.dto.js';
-import { AS_TYPED, fieldsOf, KEPT, type Kept } from '../shared/resource.js';
+import { ChoiceQuery, ListQuery, SwitchQuery } from '../shared/queries.dto.js';
+import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import type { ClaimRecord, StockRecord } from './stock.repository.js';
 
 export const GRADES = ['A', 'B', 'C', 'X'] as const;
 export type Grade = (typeof GRADES)[number];
@@ -42,10 +44,7 @@ export class ClaimDto {
   @IntegerField({ min: 1, max: 10_000 }, { optional: true, description: 'How many pieces of a lot; all that are free when left out' }) count?: number | null;
 }
 
-export interface StockResponse extends Kept, Omit<StockItem, 'stockId'> {
-  freeCount: number;
-  asTyped: AsTyped;
-}
+export type StockResponse = StockRecord;
 
 export const StockItemResponseSchema = namedSchema(
   'StockItem',
@@ -64,3 +63,40 @@ export interface ClaimResponse {
 }
 
 export const ClaimSchema = namedSchema('Claim', S.object({ id: S.id(), buildId: S.id(), stockId: S.id(), tag: S.text(20), count: S.whole(1, 10_000), createdAt: S.moment() }));
+
+export class StockListQuery extends ListQuery {
+  @ChoiceQuery(STOCK_KINDS, 'Only things of this kind') kind?: (typeof STOCK_KINDS)[number];
+  @ChoiceQuery(GRADES, 'Only things of this grade') grade?: Grade;
+  @SwitchQuery('Only things of which some are free (true) or none is (false)') free?: boolean;
+}
+
+type StockInputs = Omit<StockItem, 'stockId'>;
+
+/** The thing alone, each field listed. */
+export const thingOf = (from: StockInputs): StockInputs => ({
+  tag: from.tag,
+  kind: from.kind,
+  material: from.material,
+  grade: from.grade,
+  hazards: [...from.hazards],
+  count: from.count,
+  widthMm: from.widthMm,
+  heightMm: from.heightMm,
+  thicknessMm: from.thicknessMm,
+  lengthMm: from.lengthMm,
+  usableLengthMm: from.usableLengthMm,
+  volumeL: from.volumeL,
+  ageY: from.ageY,
+  replacement: from.replacement && { minor: from.replacement.minor, currency: from.replacement.currency },
+});
+
+export const toResponse = (item: StockRecord): StockResponse => ({ ...keptOf(item), ...thingOf(item), freeCount: item.freeCount, asTyped: item.asTyped });
+
+export const toClaimResponse = (claim: ClaimRecord): ClaimResponse => ({
+  id: claim.id,
+  buildId: claim.buildId,
+  stockId: claim.stockId,
+  tag: claim.tag,
+  count: claim.count,
+  createdAt: claim.createdAt,
+});

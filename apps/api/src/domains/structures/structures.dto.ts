@@ -1,9 +1,10 @@
 import { ANCHOR_KINDS, FILM_KINDS, STRUCTURE_KINDS, StructureInputsSchema, WALLS, type StructureInputs } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
-import { QuantitiesField, QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
+import { QuantitiesField, QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, IntegerField, ListField, ObjectField, PatternField, Shape, TextField } from '../shared/fields.js';
-import { AS_TYPED, fieldsOf, KEPT, type Kept } from '../shared/resource.js';
+import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import type { StructureRecord } from './structures.repository.js';
 
 @Shape('OpeningRequest')
 export class OpeningDto {
@@ -104,9 +105,38 @@ export class StructureDto {
 @Shape('StructurePatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
 export class StructurePatchDto extends PartialType(StructureDto) {}
 
-export interface StructureResponse extends Kept, Omit<StructureInputs, 'structureId'> {
-  name: string;
-  asTyped: AsTyped;
-}
+export type StructureResponse = StructureRecord;
 
 export const StructureSchema = namedSchema('Structure', S.object({ ...KEPT, name: S.text(120), ...fieldsOf(StructureInputsSchema, 'structureId'), asTyped: AS_TYPED }));
+
+type Shelter = Omit<StructureInputs, 'structureId'>;
+
+/** The shelter alone, without its name and bookkeeping: each field is listed, so that nothing else can slip through. */
+export const shelterOf = (from: Shelter): Shelter => ({
+  kind: from.kind,
+  widthM: from.widthM,
+  lengthM: from.lengthM,
+  eaveM: from.eaveM,
+  ridgeM: from.ridgeM,
+  frontFacesDeg: from.frontFacesDeg,
+  bowsAtM: from.bowsAtM,
+  measuredRaftersM: from.measuredRaftersM,
+  tube: from.tube,
+  frameMassKg: from.frameMassKg,
+  frameStockTag: from.frameStockTag,
+  braced: from.braced,
+  openings: from.openings,
+  cover: from.cover,
+  floor: from.floor,
+  floorMoist: from.floorMoist,
+  bedsM2: from.bedsM2,
+  airLeaks: from.airLeaks,
+  waterStores: from.waterStores,
+  anchor: from.anchor,
+  hostWall: from.hostWall,
+});
+
+/** The record in the shape of the request, for a merge patch to work on. */
+export const toRequest = (structure: StructureRecord): StructureDto => ({ name: structure.name, ...shelterOf(structure) });
+
+export const toResponse = (structure: StructureRecord): StructureResponse => ({ ...keptOf(structure), name: structure.name, ...shelterOf(structure), asTyped: structure.asTyped });

@@ -1,0 +1,39 @@
+import { Injectable } from '@nestjs/common';
+import type { Db } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/ids.js';
+
+export interface StaleMark {
+  reason: string;
+  subject: string | null;
+}
+
+@Injectable()
+export class StalenessRepository {
+  async plansOfBuilds(db: Db, where: { siteId: string } | { structureId: string } | { id: string }): Promise<string[]> {
+    const rows = await db.planRevision.findMany({ where: { state: { not: 'failed' }, build: where }, select: { id: true } });
+    return rows.map(({ id }) => id);
+  }
+
+  /** Plans whose inputs hold an entry like this one, for example `{priceId}` among the prices. */
+  async plansWithInput(db: Db, list: 'prices' | 'stock', entry: Record<string, string>): Promise<string[]> {
+    const like = JSON.stringify({ [list]: [entry] });
+    const rows = await db.$queryRaw<{ id: string }[]>`SELECT id FROM plan_revisions WHERE state <> 'failed' AND inputs @> ${like}::jsonb`;
+    return rows.map(({ id }) => id);
+  }
+
+  /** Plans whose list of materials has this material. */
+  async plansNeeding(db: Db, material: string): Promise<string[]> {
+    const like = JSON.stringify({ takeOff: { lines: [{ material }] } });
+    const rows = await db.$queryRaw<{ id: string }[]>`SELECT plan_id AS id FROM plan_results WHERE result @> ${like}::jsonb`;
+    return rows.map(({ id }) => id);
+  }
+
+  /** Adds the mark to each plan that does not have it yet. */
+  async mark(db: Db, gardenId: string, planIds: readonly string[], mark: StaleMark): Promise<void> {
+    if (planIds.length === 0) return;
+    const marked = await db.planStaleness.findMany({ where: { planId: { in: [...planIds] }, reason: mark.reason, subject: mark.subject }, select: { planId: true } });
+    const already = new Set(marked.map(({ planId }) => planId));
+    const data = planIds.filter((planId) => !already.has(planId)).map((planId) => ({ gardenId, id: newId(), planId, reason: mark.reason, subject: mark.subject }));
+    if (data.length > 0) await db.planStaleness.createMany({ data });
+  }
+}

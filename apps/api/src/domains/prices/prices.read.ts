@@ -1,0 +1,25 @@
+import type { ExchangeRate, Price } from '@lathwork/model';
+import { Injectable } from '@nestjs/common';
+import type { Db } from '../../platform/database/database.js';
+import { priceOf } from './prices.dto.js';
+import { PricesRepository } from './prices.repository.js';
+
+const MOST_PRICES = 2000;
+const MOST_RATES = 20;
+
+/** What other domains may ask about prices. */
+@Injectable()
+export class PricesRead {
+  constructor(private readonly prices: PricesRepository) {}
+
+  async forPlan(db: Db): Promise<Price[]> {
+    const prices = await this.prices.list(db, { archived: false, material: null }, { after: null, take: MOST_PRICES });
+    return prices.map((price) => ({ priceId: price.id, ...priceOf(price) }));
+  }
+
+  /** The newest rate of each pair of currencies. */
+  async ratesForPlan(db: Db): Promise<ExchangeRate[]> {
+    const rates = await this.prices.newestRates(db, MOST_RATES);
+    return rates.map(({ from, to, rate, readOn }) => ({ from, to, rate, readOn }));
+  }
+}

@@ -1,0 +1,113 @@
+import tzLookup from '@photostructure/tz-lookup';
+import { Injectable } from '@nestjs/common';
+import type { Request } from 'express';
+import { IANAZone } from 'luxon';
+import type { Actor } from '../../platform/access/actor.js';
+import { audit } from '../../platform/database/audit.js';
+import { Database, type Db } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/ids.js';
+import { assertMatch } from '../../platform/http/etag.js';
+import { afterOf, toPage, type Page } from '../../platform/http/page.js';
+import { collectAsTyped, type AsTyped } from '../../platform/http/quantity-field.js';
+import type { Reply } from '../../platform/http/reply.js';
+import { Idempotency } from '../../platform/idempotency/idempotency.js';
+import { fail } from '../../platform/problems/problem.js';
+import { ClimateRead, type Place } from '../climate/climate.read.js';
+import { StalenessDoor } from '../plans/staleness.door.js';
+import { archive, made, must, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
+import type { ListQuery } from '../shared/queries.dto.js';
+import { toRequest, toResponse, SiteDto, type SiteResponse } from './sites.dto.js';
+import { SitesRepository, type SiteFields } from './sites.repository.js';
+
+const WHAT = 'site';
+const FAR_M = 300_000;
+
+@Injectable()
+export class SitesService {
+  constructor(
+    private readonly database: Database,
+    private readonly idempotency: Idempotency,
+    private readonly sites: SitesRepository,
+    private readonly climate: ClimateRead,
+    private readonly staleness: StalenessDoor,
+  ) {}
+
+  create(actor: Actor, request: Request, body: SiteDto): Promise<Reply> {
+    return this.idempotency.creating(actor, request, async (db) => {
+      await this.mustBeNearAStation(db, body, body.confirmFar === true);
+      const fields = await this.fieldsOf(db, body, collectAsTyped(request.body, body));
+      const site = await nameFree(WHAT, fields.name, this.sites.insert(db, actor.gardenId, newId(), fields));
+      await audit(db, actor, { action: 'site.create', objectType: WHAT, objectId: site.id, after: site });
+      return made('/v1/sites', toResponse(site));
+    });
+  }
+
+  async list(actor: Actor, query: ListQuery): Promise<Page<SiteResponse>> {
+    const step = { after: afterOf(query), take: query.limit + 1 };
+    const sites = await this.database.readSnapshot(actor, (db) => this.sites.list(db, { archived: query.archived ?? false }, step));
+    return toPage(sites.map(toResponse), query.limit, (site) => site.id, query);
+  }
+
+  async find(actor: Actor, id: string): Promise<Reply> {
+    return shown(toResponse(must(await this.database.readSnapshot(actor, (db) => this.sites.find(db, id)), WHAT)));
+  }
+
+  change(actor: Actor, id: string, ifMatch: string | undefined, patch: unknown): Promise<Reply> {
+    return this.database.inTransaction(actor, async (db) => {
+      const was = must(await this.sites.find(db, id), WHAT);
+      assertMatch(ifMatch, was);
+      mustNotBeArchived(was, WHAT);
+      const { dto, asTyped } = patched(SiteDto, toRequest(was), was.asTyped, patch);
+      const moved = dto.latitudeDeg !== was.latitudeDeg || dto.longitudeDeg !== was.longitudeDeg;
+      if (moved) await this.mustBeNearAStation(db, dto, dto.confirmFar === true);
+      const fields = await this.fieldsOf(db, dto, asTyped);
+      const now = mustBeNewest(await nameFree(WHAT, fields.name, this.sites.update(db, was, fields)));
+      await audit(db, actor, { action: 'site.update', objectType: WHAT, objectId: id, before: was, after: now });
+      await this.staleness.siteChanged(db, actor, id);
+      return shown(toResponse(now));
+    });
+  }
+
+  setArchived(actor: Actor, id: string, ifMatch: string | undefined, archived: boolean): Promise<Reply> {
+    return this.database.inTransaction(actor, async (db) => shown(toResponse(await archive(db, actor, this.sites, { what: WHAT, id, ifMatch, archived }))));
+  }
+
+  // Swapped latitude and longitude are often still in range, but then the place is mostly at sea or in ice.
+  private async mustBeNearAStation(db: Db, place: Place, confirmed: boolean): Promise<void> {
+    const [nearest] = await this.climate.nearest(db, place, 1);
+    if (confirmed || (nearest && nearest.distanceM <= FAR_M)) return;
+    fail('station-far', { distanceKm: nearest ? Math.round(nearest.distanceM / 1000) : 'an unknown number of' }, [
+      { pointer: '/confirmFar', code: 'confirm-far', detail: 'The place is more than 300 km from every climate station.', remedy: 'Check that latitude and longitude are not swapped; if the place is right, send "confirmFar": true.' },
+    ]);
+  }
+
+  private async fieldsOf(db: Db, body: SiteDto, asTyped: AsTyped): Promise<SiteFields> {
+    if (body.timeZone && !IANAZone.isValidZone(body.timeZone)) {
+      fail('validation-failed', { count: 1 }, [{ pointer: '/timeZone', code: 'not-a-zone', detail: 'No such time zone.', remedy: 'Send an IANA zone such as America/Denver, or leave it out.' }]);
+    }
+    if (body.stationId && !(await this.climate.has(db, body.stationId))) {
+      fail('validation-failed', { count: 1 }, [{ pointer: '/stationId', code: 'not-found', detail: 'There is no climate station with this id.', remedy: 'See /v1/climate/stations.' }]);
+    }
+    return {
+      name: body.name,
+      latitudeDeg: body.latitudeDeg,
+      longitudeDeg: body.longitudeDeg,
+      elevationM: body.elevationM,
+      timeZone: body.timeZone ?? tzLookup(body.latitudeDeg, body.longitudeDeg),
+      stationId: body.stationId ?? null,
+      exposure: body.exposure,
+      nearHilltop: body.nearHilltop,
+      soilClass: body.soilClass,
+      frostDepthM: body.frostDepthM,
+      wind: body.wind === 'unknown' ? 'unknown' : { ...body.wind },
+      snow: body.snow === 'unknown' ? 'unknown' : { ...body.snow },
+      fallAcrossM: body.fallAcrossM,
+      fallAlongM: body.fallAlongM,
+      stormWindFromDeg: body.stormWindFromDeg,
+      permanentAnchors: body.permanentAnchors,
+      glassRule: body.glassRule,
+      shadedFrac: body.shadedFrac,
+      asTyped,
+    };
+  }
+}

@@ -1,0 +1,23 @@
+import type { StockItem } from '@lathwork/model';
+import { Injectable } from '@nestjs/common';
+import type { Db } from '../../platform/database/database.js';
+import { thingOf } from './stock.dto.js';
+import { StockRepository } from './stock.repository.js';
+
+/** What other domains may ask about the pile. */
+@Injectable()
+export class StockRead {
+  constructor(private readonly stock: StockRepository) {}
+
+  /**
+   * What is held for a build, with the count that is held. Nothing else of the pile gets into its plan: what is only
+   * free today may be promised to another build tomorrow, and two plans would count on the same door.
+   */
+  async claimedFor(db: Db, buildId: string): Promise<StockItem[]> {
+    const claims = await this.stock.activeClaims(db, { buildId });
+    const counts = new Map<string, number>();
+    for (const claim of claims) counts.set(claim.stockId, (counts.get(claim.stockId) ?? 0) + claim.count);
+    const items = await this.stock.byIds(db, [...counts.keys()]);
+    return items.map((item) => ({ stockId: item.id, ...thingOf(item), count: counts.get(item.id) ?? item.count }));
+  }
+}
