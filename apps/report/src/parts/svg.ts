@@ -38,7 +38,7 @@ export function tapeSvg(widthMm: number, note: string, label: string): string {
   for (let i = 0; i < 10; i += 1) out.push(rect(x0 + i * 10, y - 1.4, 10, 1.4, i % 2 === 0 ? 'box solid' : 'box'));
   for (let x = x0 + 110; x <= widthMm; x += 10) out.push(line([x, y], [x, y - 1.4]));
   for (const x of [0, 100]) out.push(line([x0 + x, y + 0.7], [x0 + x, y - 3]));
-  out.push(text(1.2, y - 2.1, '0', 'small'), text(99, y - 2.1, '100 mm', 'small', 'end'), text(widthMm, y - 2.1, note, 'small', 'end'));
+  out.push(text(1.2, y - 2.1, '0', 'small'), text(99, y - 2.1, '100 mm', 'small', 'end'), text(widthMm - 0.4, y - 2.1, note, 'small', 'end'));
   return svg(widthMm, 5.4, label, out.join(''));
 }
 

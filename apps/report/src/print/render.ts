@@ -87,7 +87,10 @@ const findOverflows = (page: Page): Promise<{ page: number; name: string; down: 
       let down = 0;
       let right = 0;
       for (const element of section.querySelectorAll('*')) {
-        if (element.closest('svg') !== null && element.tagName.toLowerCase() !== 'svg' && element.tagName.toLowerCase() !== 'text') continue;
+        const tag = element.tagName.toLowerCase();
+        if (element.closest('svg') !== null && tag !== 'svg' && tag !== 'text') continue;
+        // An inline box is as tall as its font, not as its line: it may stand out without being cut.
+        if (tag !== 'text' && getComputedStyle(element).display === 'inline') continue;
         const box = element.getBoundingClientRect();
         if (box.width === 0 && box.height === 0) continue;
         down = Math.max(down, box.bottom - own.bottom);

@@ -1,4 +1,4 @@
-import type { Drawing, LineType } from '@lathwork/drawing';
+import type { Drawing, LineType } from './drawing-lib.js';
 import type { Limit } from './view/nights.view.js';
 
 export interface Box {

@@ -1,7 +1,8 @@
 /** Layout of the pages of this one document; type, tables and boxes are in theme/base.css.ts. */
 export const planBookCss = `
 .page{row-gap:2.5mm}
-.page.flow{row-gap:0}
+.page.flow,.page.landscape{row-gap:0}
+.page.landscape{align-content:start}
 .cover-a{display:grid;grid-template-columns:minmax(0,1fr) 62mm;gap:7mm}
 .facts{display:grid;grid-template-columns:auto minmax(0,1fr);column-gap:3mm;row-gap:1.2mm;align-content:start}
 .facts dt{font-weight:700}

@@ -106,7 +106,7 @@ const Costs = ({ view, currency }: { view: LookView; currency: string }): VNode 
   </table>
 );
 
-const PICTURE_MIN_MM = 46;
+const PICTURE_MIN_MM = 40;
 
 export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
   const view = lookView(ctx);

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { Drawing, LineType } from '@lathwork/drawing';
+import type { Drawing, LineType } from '../drawing-lib.js';
 import type { FixedPart } from '../../../layout/book.js';
 import { Drawn } from '../../../parts/parts.js';
 import { line, markSvg, path, svg, text } from '../../../parts/svg.js';
@@ -45,7 +45,7 @@ function keySvg(used: readonly LineType[]): string {
   return svg(KEY_MM - 6, 21, w.key, used.slice(0, 6).map((kind, i) => line([0, 1.9 + i * step], [13, 1.9 + i * step], kind) + text(15.5, 3 + i * step, LINE_WORDS[kind], 'small')).join(''));
 }
 
-const Cell = ({ name, value, span = 1, big = false, heading }: { name: string; value: string; span?: number; big?: boolean; heading?: string }): VNode => (
+const Cell = ({ name, value, span = 1, big = false, heading }: { name: string; value: string; span?: number; big?: boolean; heading?: string | undefined }): VNode => (
   <div class={big ? 'big' : ''} style={`grid-column:span ${span}`}>
     <dt>{name}</dt>
     <dd>{heading === undefined ? value : <h2 id={heading}>{value}</h2>}</dd>
