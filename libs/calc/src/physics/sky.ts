@@ -1,0 +1,99 @@
+import { cited } from '../sources/cite.js';
+import { declinationDeg, extraterrestrialNormalWPerM2, sunPosition, sunsetAngleDeg } from './sun.js';
+
+/** What the air lets through of the sun. Emissivity and temperature of the sky stand in radiation.ts. */
+const RAD = Math.PI / 180;
+
+const ANGSTROM_OVERCAST = cited(0.25, '1', 'FAO-56', 'eq. 35, share of an overcast day', { min: 0.15, max: 0.35 });
+const ANGSTROM_SLOPE = cited(0.5, '1', 'FAO-56', 'eq. 35', { min: 0.4, max: 0.65 });
+
+/** Gives: a day's level sun from sunshine hours, MJ/m2 (FAO-56 eq. 35): Ra (0.25 + 0.50 n/N). n/N 7.1/10.9, Ra 25.1: 14.45. */
+export const sunFromSunshine = (extraterrestrialMJPerM2: number, sunshineFrac: number): number =>
+  extraterrestrialMJPerM2 * (ANGSTROM_OVERCAST + ANGSTROM_SLOPE * Math.min(1, Math.max(0, sunshineFrac)));
+
+/** Hargreaves' coefficient inland and by the sea, and what is used where nobody has said which of the two it is. */
+export const HARGREAVES = {
+  inland: cited(0.16, '1', 'FAO-56', 'eq. 50, interior', { min: 0.15, max: 0.2 }),
+  coast: cited(0.19, '1', 'FAO-56', 'eq. 50, coastal', { min: 0.15, max: 0.2 }),
+  between: cited(0.175, '1', 'FAO-56', 'eq. 50, middle of interior and coastal', { min: 0.16, max: 0.19 }),
+} as const;
+
+/** Gives: a day's level sun from the daily range of temperature, MJ/m2 (FAO-56 eq. 50): k sqrt(Tmax - Tmin) Ra. */
+export const sunFromRange = (extraterrestrialMJPerM2: number, rangeK: number, coefficient: number): number => coefficient * Math.sqrt(Math.max(0, rangeK)) * extraterrestrialMJPerM2;
+
+/**
+ * Gives: a clear day's level sun, MJ/m2. Model: FAO-56 eq. 37, (0.75 + 2e-5 z) Ra. Assumptions: clean air, plain ground.
+ * Chosen over models with turbidity because it needs the height alone and so answers anywhere. Validity: -430 to 6000 m.
+ */
+export const clearDayMJPerM2 = (extraterrestrialMJPerM2: number, elevationM: number): number => extraterrestrialMJPerM2 * Math.min(0.87, 0.75 + 2e-5 * elevationM);
+
+/** Share of diffuse in an hour's level sun, by its clearness (ERBS-1982, hourly). 0.5: 0.659. */
+export const diffuseFracOfHour = (kt: number): number => {
+  if (kt <= 0.22) return 1 - 0.09 * Math.max(0, kt);
+  if (kt > 0.8) return 0.165;
+  return 0.9511 - 0.1604 * kt + 4.388 * kt ** 2 - 16.638 * kt ** 3 + 12.336 * kt ** 4;
+};
+
+/** The same for one day (DUFFIE-BECKMAN-5 eq. 2.11.1); winter and the rest of the year part at a sunset angle of 81.4 deg. */
+export const diffuseFracOfDay = (kt: number, sunsetDeg: number): number => {
+  if (sunsetDeg <= 81.4) return kt < 0.715 ? 1 - 0.2727 * kt + 2.4495 * kt ** 2 - 11.9514 * kt ** 3 + 9.3879 * kt ** 4 : 0.143;
+  return kt < 0.722 ? 1 + 0.2832 * kt - 2.5557 * kt ** 2 + 0.8448 * kt ** 3 : 0.175;
+};
+
+/** The same for a month's mean day (DUFFIE-BECKMAN-5 eq. 2.12.1); clearness is held to the range 0.3 to 0.8 it was found in. */
+export const diffuseFracOfMonth = (kt: number, sunsetDeg: number): number => {
+  const k = Math.min(0.8, Math.max(0.3, kt));
+  return sunsetDeg <= 81.4 ? 1.391 - 3.56 * k + 4.189 * k ** 2 - 2.137 * k ** 3 : 1.311 - 3.022 * k + 3.427 * k ** 2 - 1.821 * k ** 3;
+};
+
+/** Share of a day's diffuse sun that falls in the hour about an hour angle (Liu and Jordan; DUFFIE-BECKMAN-5 eq. 2.13.4). */
+export const diffuseHourFrac = (hourAngleDeg: number, sunsetDeg: number): number => {
+  const above = Math.cos(hourAngleDeg * RAD) - Math.cos(sunsetDeg * RAD);
+  if (above <= 0 || Math.abs(hourAngleDeg) >= sunsetDeg) return 0;
+  return ((Math.PI / 24) * above) / (Math.sin(sunsetDeg * RAD) - sunsetDeg * RAD * Math.cos(sunsetDeg * RAD));
+};
+
+/** Share of a day's level sun that falls in that hour (COLLARES-RABL-1979; DUFFIE-BECKMAN-5 eq. 2.13.1). */
+export const globalHourFrac = (hourAngleDeg: number, sunsetDeg: number): number => {
+  const lean = Math.sin((sunsetDeg - 60) * RAD);
+  return diffuseHourFrac(hourAngleDeg, sunsetDeg) * (0.409 + 0.5016 * lean + (0.6609 - 0.4767 * lean) * Math.cos(hourAngleDeg * RAD));
+};
+
+export interface SunDay {
+  globalWPerM2: number[];
+  beamNormalWPerM2: number[];
+  diffuseWPerM2: number[];
+}
+
+const MJ_PER_HOUR_IN_W = 1e6 / 3600;
+const MID_HOURS = Array.from({ length: 24 }, (_, h) => h + 0.5);
+
+/** Scales shares so that they add up to one: at mid-hours the series sum to 1.002. With no sun at all they stay 0. */
+const toOne = (shares: number[]): number[] => {
+  const sum = shares.reduce((a, v) => a + v, 0);
+  return sum > 0 ? shares.map((v) => v / sum) : shares;
+};
+
+/**
+ * Gives: 24 mid-hour values of a day whose level sun is known, W/m2.
+ * Model: level sun by COLLARES-RABL-1979, scaled so that the day's energy is kept; each hour's diffuse share by its own
+ *   clearness (ERBS-1982, hourly), which leaves little beam to a low sun; the beam is what is left, over the cosine of the
+ *   zenith, never above the sun over the air.
+ * Assumptions: forenoon and afternoon alike. Validity: every latitude; a day with no sun gives zeros, and a sun that shows
+ *   for less than half an hour about noon is dropped (it brings less than 0.1 MJ/m2).
+ */
+export const hourlySun = (x: { latitudeDeg: number; dayOfYear: number; dayMJPerM2: number }): SunDay => {
+  const set = sunsetAngleDeg(x.latitudeDeg, declinationDeg(x.dayOfYear));
+  const shares = toOne(MID_HOURS.map((h) => globalHourFrac(15 * (h - 12), set)));
+  const normal = extraterrestrialNormalWPerM2(x.dayOfYear);
+  const out: SunDay = { globalWPerM2: [], beamNormalWPerM2: [], diffuseWPerM2: [] };
+  MID_HOURS.forEach((solarHour, h) => {
+    const global = (shares[h] ?? 0) * x.dayMJPerM2 * MJ_PER_HOUR_IN_W;
+    const up = Math.max(0, sunPosition({ latitudeDeg: x.latitudeDeg, dayOfYear: x.dayOfYear, solarHour }).up);
+    const beam = up > 1e-6 ? Math.min(normal, (global * (1 - diffuseFracOfHour(global / (normal * up)))) / up) : 0;
+    out.globalWPerM2.push(global);
+    out.beamNormalWPerM2.push(beam);
+    out.diffuseWPerM2.push(global - beam * up);
+  });
+  return out;
+};
