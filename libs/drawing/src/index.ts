@@ -1,1 +1,8 @@
-export {};
+export * from './types.js';
+export * from './options.js';
+export { ENGLISH, type Words } from './words.js';
+export { DRAWING_CSS, LINE_MM, TEXT_MM } from './style.js';
+export { textWidth } from './primitives.js';
+export { markIcon } from './marks.js';
+export { elevation } from './views/elevation.js';
+export { placeMarks, spread } from './place-labels.js';

@@ -1,0 +1,123 @@
+import type { AnchorageResult, BattenRun, ClimateMonth, CutBoard, FasteningResult, Member, NightRun, ThermalMonth } from './model-types.js';
+import type { Box, LimitLine, LineType, Mark, Scale, Shelter, UnitSystem, ViewOptions } from './types.js';
+import type { Words } from './words.js';
+
+export interface ElevationOptions extends ViewOptions {
+  view: 'front' | 'back' | 'left' | 'right';
+  /** Openings get their marks by themselves; these are the other ones. */
+  marks?: readonly Mark[];
+}
+
+export interface PlanOptions extends ViewOptions {
+  /** Where the storm wind comes from. Unknown: no arrow, and the words say so. */
+  stormWindFromDeg: number | 'unknown';
+  marks?: readonly Mark[];
+}
+
+export interface AnchorMapOptions extends ViewOptions {
+  anchorage: AnchorageResult;
+}
+
+/** What a stage card can show as worked on. */
+export type FramePart = Member['role'] | 'anchor' | 'film' | 'opening' | 'rope' | 'batten' | 'ground';
+
+export interface FramePictureOptions {
+  shelter: Shelter;
+  units: UnitSystem;
+  boxMm: Box;
+  today: ReadonlySet<FramePart>;
+  standing: ReadonlySet<FramePart>;
+  temporary: ReadonlySet<FramePart>;
+  marks?: readonly Mark[];
+  words?: Words;
+}
+
+export interface FilmLayoutOptions extends ViewOptions {
+  /** Kept for a film laid out of several rolls; null: the roll of the structure. */
+  rollWidthM?: number;
+}
+
+export interface CutDiagramOptions {
+  boards: readonly CutBoard[];
+  units: UnitSystem;
+  widthMm: number;
+  /** Boards that do not fit under each other go to the next drawing. */
+  maxHeightMm: number;
+  words?: Words;
+}
+
+export interface FastenZonesOptions extends ViewOptions {
+  fastening: FasteningResult;
+  battenRuns?: readonly BattenRun[];
+}
+
+interface ChartOptions {
+  units: UnitSystem;
+  boxMm: Box;
+  words?: Words;
+}
+
+export interface NightChartOptions extends ChartOptions {
+  months: readonly ThermalMonth[];
+  /** 8 in the north, 2 in the south, so that winter lies whole. */
+  startMonth: number;
+  limits: readonly LimitLine[];
+}
+
+export type DayChartOptions = NightChartOptions;
+
+export interface NightCurveOptions extends ChartOptions {
+  run: NightRun;
+  limits: readonly LimitLine[];
+}
+
+export interface ClimateChartOptions extends ChartOptions {
+  months: readonly ClimateMonth[];
+  /** January to December, as the station gives it; null is "no record". */
+  precipitationMm: readonly (number | null)[];
+  startMonth: number;
+}
+
+export interface RangeRow {
+  lowC: number;
+  likelyC: number;
+  highC: number;
+}
+
+export interface RangeStripOptions {
+  /** Null leaves the row empty: its table cell says why. */
+  rows: readonly (RangeRow | null)[];
+  limits: readonly LimitLine[];
+  widthMm: number;
+  rowHeightMm: number;
+  units: UnitSystem;
+  words?: Words;
+}
+
+export interface BudgetBarsOptions {
+  rows: readonly { label: string; reclaimedMinor: number; cashMinor: number; inKindMinor: number }[];
+  /** Sets an amount of minor units as text, with or without its currency. */
+  money: (minor: number) => string;
+  boxMm: Box;
+  words?: Words;
+}
+
+export interface RatioBarsOptions {
+  /** Demand over capacity. Null: not assessed. */
+  rows: readonly { label: string; ratio: number | null }[];
+  boxMm: Box;
+  words?: Words;
+}
+
+export interface StripOptions {
+  widthMm: number;
+  words?: Words;
+}
+
+export interface LineKeyOptions extends StripOptions {
+  types: readonly LineType[];
+}
+
+export interface ScaleBarOptions extends StripOptions {
+  scale: Scale;
+}

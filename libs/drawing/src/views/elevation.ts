@@ -1,0 +1,177 @@
+import { drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, openingPart, partsAlong, stationsOf, type ChainLayout } from '../dimension.js';
+import { spokenLength, type ChainPart } from '../lengths.js';
+import type { ElevationOptions } from '../options.js';
+import { placeMarks, type MarkToPlace } from '../place-labels.js';
+import { Plate } from '../plate.js';
+import { textWidth } from '../primitives.js';
+import { pickScale, scaleOf } from '../scale.js';
+import { DoesNotFitError, type Drawing, type Scale, type UnitSystem, type XY } from '../types.js';
+import { ENGLISH, type Words } from '../words.js';
+import { drawWall } from './wall.js';
+import { compassWord, headingFor, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
+
+const EDGE_MM = 4.6;
+const GROUND_MM = 2.4;
+
+interface Chains {
+  below: ChainLayout[];
+  left: { layout: ChainLayout; name: string }[];
+  right: ChainLayout[];
+}
+
+interface Layout {
+  k: number;
+  scale: Scale;
+  heading: Heading;
+  ox: number;
+  ground: number;
+  widthMm: number;
+  heightMm: number;
+  chains: Chains;
+}
+
+/** Heights of alike openings stand in one chain, named by the openings it belongs to. */
+function heightGroups(seen: readonly SeenOpening[]): { name: string; parts: (topM: number) => ChainPart[] }[] {
+  const groups = new Map<string, SeenOpening[]>();
+  for (const s of seen) {
+    const key = `${Math.round(s.z1 * 1000)}-${Math.round(s.z2 * 1000)}`;
+    groups.set(key, [...(groups.get(key) ?? []), s]);
+  }
+  return [...groups.values()].map((alike) => {
+    const { z1, z2 } = alike[0] ?? { z1: 0, z2: 1 };
+    const parts = (topM: number): ChainPart[] => [...(z1 > 0.0005 ? [gap(z1)] : []), openingPart(z2 - z1), ...(topM - z2 > 0.0005 ? [gap(topM - z2)] : [])];
+    return { name: alike.map((s) => s.opening.openingId).join(' '), parts };
+  });
+}
+
+const bays = (o: ElevationOptions): ChainPart[] => {
+  const { structure, geometry } = o.shelter;
+  const ys = [...new Set(geometry.posts.map((p) => p.at.yM))].sort((a, b) => a - b);
+  const from = [0, ...ys.filter((y) => y > 0.0005 && y < structure.lengthM - 0.0005), structure.lengthM];
+  const parts = from.slice(1).map((y, i) => gap(y - (from[i] ?? 0)));
+  return o.view === 'left' ? parts.reverse() : parts;
+};
+
+function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, ox: number, ground: number, limits: readonly [number, number]): Chains {
+  const { geometry } = o.shelter;
+  const span = spanOf(o.view, o.shelter);
+  const side = o.view === 'left' || o.view === 'right';
+  const row = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ox, parts, k), parts, o.units, limits);
+  const rows = [...(seen.length > 0 ? [partsAlong(seen.map((s) => [s.u1, s.u2] as const), span)] : []), ...(side ? [bays(o)] : []), [gap(span)]].filter((parts, i, all) => i === all.length - 1 || parts.length > 1);
+  const column = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 20, ground - geometry.ridgeM * k - 12]);
+  const heights = geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
+  return {
+    below: rows.map(row),
+    left: heightGroups(seen).map((g) => ({ name: g.name, layout: column(g.parts(geometry.eaveM)) })),
+    right: [...heights, [gap(geometry.ridgeM)]].map(column),
+  };
+}
+
+const depthOf = (layouts: readonly ChainLayout[]): number => layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? EDGE_MM : 0);
+
+function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening[], k: number, words: Words): Layout {
+  const span = spanOf(o.view, o.shelter);
+  const scale = scaleOf(Math.round(1000 / k));
+  const first = chainsAt(o, seen, k, 0, 0, [-20, span * k + 20]);
+  const nameRoom = Math.max(0, ...first.left.map((l) => textWidth(l.name, 'small b') / 2 - EDGE_MM + 1));
+  const left = Math.max(depthOf(first.left.map((l) => l.layout)) + nameRoom, 9);
+  const right = depthOf(first.right) + (o.shelter.structure.kind === 'leanTo' ? 2 : 0);
+  const widthMm = left + span * k + right;
+  const heading = headingFor(title, widthMm, scale, words, o.heading ?? true);
+  const ground = heading.heightMm + 4.5 + o.shelter.geometry.ridgeM * k;
+  const chains = chainsAt(o, seen, k, left, ground, [0.5, widthMm - 0.5]);
+  const heightMm = ground + GROUND_MM + depthOf(chains.below);
+  return { k, scale, heading, ox: left, ground, widthMm, heightMm, chains };
+}
+
+function drawChains(plate: Plate, o: ElevationOptions, l: Layout): void {
+  const { chains, ox, ground, k } = l;
+  const span = spanOf(o.view, o.shelter) * k;
+  let at = ground + GROUND_MM;
+  chains.below.forEach((layout, i) => {
+    at += i === 0 ? FIRST_CHAIN_MM - GROUND_MM + 1 : NEXT_CHAIN_MM;
+    drawChain(plate, layout, { at, from: i === 0 ? ground + GROUND_MM : at - 3.2, side: 1 });
+    at += layout.extraMm;
+  });
+  let x = ox;
+  chains.left.forEach(({ layout, name }, i) => {
+    x -= i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
+    drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : x + 4)), side: -1, vertical: true });
+    plate.text(x, Math.min(...layout.stations) - 3, name, 'small b', 'middle');
+    x -= layout.extraMm;
+  });
+  x = ox + span;
+  chains.right.forEach((layout, i) => {
+    x += i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
+    drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? topEdge(o, l, i) : ox + span + 1)), side: 1, vertical: true });
+    x += layout.extraMm;
+  });
+}
+
+/** The extension line of the ridge starts at the ridge; the outer chain's starts behind the inner chain. */
+function topEdge(o: ElevationOptions, l: Layout, chain: number): number {
+  const span = spanOf(o.view, o.shelter) * l.k;
+  if (chain > 0) return l.ox + span + FIRST_CHAIN_MM + 0.5;
+  const lean = o.shelter.structure.kind === 'leanTo';
+  const end = o.view === 'front' || o.view === 'back';
+  return end && !(lean && o.view === 'front') ? l.ox + (lean ? 0 : span / 2) + tubeM(o.shelter) * l.k + 1.5 : l.ox + span + 1;
+}
+
+function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout): MarkToPlace[] {
+  const P = (u: number, z: number): XY => [l.ox + u * l.k, l.ground - z * l.k];
+  const { geometry } = o.shelter;
+  const span = spanOf(o.view, o.shelter);
+  const own = seen.map(({ opening, u1, u2, z1, z2 }): MarkToPlace => {
+    const [x, y] = P(u1, z2);
+    return { label: opening.openingId, source: isBuy(opening), at: P((u1 + u2) / 2, (z1 + z2) / 2), within: { x, y, w: (u2 - u1) * l.k, h: (z2 - z1) * l.k } };
+  });
+  const has = (role: string): boolean => membersIn(o.view, o.shelter).some((m) => m.role === role);
+  const end = o.view === 'front' || o.view === 'back';
+  const spots: Partial<Record<string, XY>> = {
+    film: P(span * (end ? 0.5 : 0.12), geometry.ridgeM - (geometry.ridgeM - geometry.eaveM) * (end ? 0.3 : 0.5)),
+    tube: P(0, geometry.eaveM > 0.4 ? geometry.eaveM * 0.62 : 0.2),
+    ...(has('sill') ? { sill: P(span * 0.93, SILL_MIDDLE_M) } : {}),
+    ...(has('knee') ? { knee: P(span * 0.08, geometry.eaveM * 0.9) } : {}),
+  };
+  const brace = membersIn(o.view, o.shelter).find((m) => m.role === 'brace');
+  if (brace) spots['brace'] = P(braceU(o, brace.from.yM, brace.to.yM), (brace.from.zM + brace.to.zM) / 2);
+  const first = seen[0];
+  if (first) spots['batten'] = P(first.u2 + 0.019, first.z1 + (first.z2 - first.z1) * 0.3);
+  const extra = (o.marks ?? []).flatMap((m): MarkToPlace[] => {
+    const at = typeof m.target === 'string' ? spots[m.target] : undefined;
+    return at === undefined ? [] : [{ label: m.label, source: m.source, at }];
+  });
+  return [...own, ...extra];
+}
+const SILL_MIDDLE_M = 0.045;
+const braceU = (o: ElevationOptions, y1: number, y2: number): number => (o.view === 'left' ? o.shelter.structure.lengthM - (y1 + y2) / 2 : (y1 + y2) / 2);
+
+const altOf = (o: ElevationOptions, title: string, seen: readonly SeenOpening[], units: UnitSystem, words: Words): string => {
+  const size = `${spokenLength(spanOf(o.view, o.shelter), units)} ${o.view === 'front' || o.view === 'back' ? words.wide : words.long}, ${spokenLength(o.shelter.geometry.ridgeM, units)} ${words.high}`;
+  return `${title}: ${size}${seen.length > 0 ? `. ${openingWords(seen, units)}` : ''}.`;
+};
+
+/** One side of the shelter, true to scale, with openings, marks, chains of parts and overall, and heights. */
+export function elevation(o: ElevationOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const title = `${words.elevation[o.view]}, ${compassWord(wallBearingDeg(o.view, o.shelter), words)}`;
+  const seen = openingsIn(o.view, o.shelter);
+  const fits = (k: number): boolean => {
+    try {
+      const l = layoutAt(o, title, seen, k, words);
+      return l.widthMm <= o.boxMm.wMm && l.heightMm <= o.boxMm.hMm;
+    } catch (error) {
+      if (error instanceof DoesNotFitError) return false;
+      throw error;
+    }
+  };
+  const scale = pickScale(o.units, fits);
+  if (scale === null) throw new DoesNotFitError(`the ${o.view} elevation does not fit its box at any scale`);
+  const l = layoutAt(o, title, seen, 1000 / scale.denominator, words);
+  const plate = new Plate();
+  drawWall(plate, o.view, o.shelter, (u, z) => [l.ox + u * l.k, l.ground - z * l.k], l.k, words);
+  l.heading.draw(plate, l.scale);
+  drawChains(plate, o, l);
+  placeMarks(plate, marksFor(o, seen, l), { x: 0.5, y: 0.5, w: l.widthMm - 1, h: l.heightMm - 1 });
+  return plate.finish(l.widthMm, l.heightMm, altOf(o, title, seen, o.units, words), l.scale);
+}

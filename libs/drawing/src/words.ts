@@ -1,0 +1,137 @@
+/** Every word that is set inside a drawing. Another language passes its own table. Keep them short: they stand in small places. */
+export interface Words {
+  elevation: { front: string; back: string; left: string; right: string };
+  plan: string;
+  section: string;
+  anchorMap: string;
+  filmLayout: string;
+  fastening: string;
+  compass: readonly [string, string, string, string, string, string, string, string];
+  north: string;
+  stormWind: string;
+  stormWindUnknown: string;
+  ridgeAbove: string;
+  crownAbove: string;
+  hostWall: string;
+  bed: string;
+  notToScale: string;
+  frameToCentres: string;
+  openingsRough: string;
+  depth: string;
+  pulled: string;
+  lift: string;
+  notAssessed: string;
+  diagonal: string;
+  fallOfRoof: string;
+  girth: string;
+  sheet: Record<'overTheTop' | 'roof' | 'leftWall' | 'rightWall' | 'front' | 'back', string>;
+  strips: string;
+  seam: string;
+  lap: string;
+  offcut: string;
+  sawCut: string;
+  zone: { field: string; edge: string; corner: string };
+  screwsEvery: string;
+  months: readonly string[];
+  noRecord: string;
+  outside: string;
+  insideBare: string;
+  underCover: string;
+  allShut: string;
+  opened: string;
+  dayHigh: string;
+  nightLow: string;
+  coldNight: string;
+  frost: string;
+  sun: string;
+  rain: string;
+  perDay: string;
+  hourOfDay: string;
+  range: string;
+  likely: string;
+  inside: string;
+  fromPile: string;
+  toBuy: string;
+  given: string;
+  limit: string;
+  none: string;
+  lineKey: Record<'cut' | 'vis' | 'thin' | 'hid' | 'over' | 'axis' | 'temp' | 'grid', string>;
+  wide: string;
+  long: string;
+  high: string;
+  feet: string;
+  metres: string;
+}
+
+export const ENGLISH: Words = {
+  elevation: { front: 'Front elevation', back: 'Back elevation', left: 'Left elevation', right: 'Right elevation' },
+  plan: 'Plan',
+  section: 'Section across',
+  anchorMap: 'Anchor map',
+  filmLayout: 'Film sheets',
+  fastening: 'Batten screws',
+  compass: ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'],
+  north: 'N',
+  stormWind: 'storm wind',
+  stormWindUnknown: 'storm wind unknown',
+  ridgeAbove: 'ridge above',
+  crownAbove: 'crown above',
+  hostWall: 'host wall',
+  bed: 'Bed',
+  notToScale: 'not to scale',
+  frameToCentres: 'Frame: to tube centres',
+  openingsRough: 'Openings: rough size',
+  depth: 'depth',
+  pulled: 'pulled to',
+  lift: 'lift',
+  notAssessed: 'not assessed',
+  diagonal: 'diagonal',
+  fallOfRoof: 'roof slope',
+  girth: 'over the top',
+  sheet: { overTheTop: 'Over the top', roof: 'Roof', leftWall: 'Left wall', rightWall: 'Right wall', front: 'Front', back: 'Back' },
+  strips: 'strips',
+  seam: 'seam',
+  lap: 'lap',
+  offcut: 'left over',
+  sawCut: 'saw cut',
+  zone: { field: 'field', edge: 'edge', corner: 'corner' },
+  screwsEvery: 'screw every',
+  months: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],
+  noRecord: 'no record',
+  outside: 'outside',
+  insideBare: 'inside, bare',
+  underCover: 'inside, under the inner cover',
+  allShut: 'all shut',
+  opened: 'door and vents open',
+  dayHigh: 'day high',
+  nightLow: 'night low',
+  coldNight: 'coldest night',
+  frost: 'frost',
+  sun: 'sun',
+  rain: 'rain and melted snow',
+  perDay: 'a day',
+  hourOfDay: 'hour of the day, sun time',
+  range: 'likely range',
+  likely: 'likely',
+  inside: 'inside',
+  fromPile: 'from the pile',
+  toBuy: 'to buy',
+  given: 'given or lent',
+  limit: 'limit',
+  none: 'none',
+  lineKey: {
+    cut: 'cut edge, ground',
+    vis: 'edge you can see',
+    thin: 'dimension, leader',
+    hid: 'hidden edge, limit',
+    over: 'above the cut',
+    axis: 'centre line, grid',
+    temp: 'temporary',
+    grid: 'help line',
+  },
+  wide: 'wide',
+  long: 'long',
+  high: 'high',
+  feet: 'ft',
+  metres: 'm',
+};
