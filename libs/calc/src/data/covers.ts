@@ -24,29 +24,44 @@ const wet: LongWave = {
 export const FILMS: Readonly<Record<StructureInputs['cover']['film'], FilmOptics>> = {
   polyethylene: {
     sunFrac: cited(0.88, '1', 'NRAES-33', 'single polyethylene, sun', { min: 0.87, max: 0.9 }),
-    dry: { throughFrac: cited(0.75, '1', 'FILM-EXT', 'polyethylene lets through up to 74 % of heat rays', { min: 0.5, max: 0.8 }), emittedFrac: cited(0.15, '1', 'NRAES-33', 'dry polyethylene, emissivity') },
+    dry: {
+      throughFrac: cited(0.75, '1', 'FILM-EXT', 'polyethylene lets through up to 74 % of heat rays', { min: 0.5, max: 0.8 }),
+      emittedFrac: cited(0.15, '1', 'NRAES-33', 'dry polyethylene, emissivity'),
+    },
     wet,
   },
   polyethyleneInfrared: {
     sunFrac: cited(0.855, '1', 'NRAES-33', 'infrared polyethylene, sun', { min: 0.83, max: 0.88 }),
-    dry: { throughFrac: cited(0.25, '1', 'NRAES-33', 'infrared polyethylene, long-wave', { min: 0.2, max: 0.3 }), emittedFrac: cited(0.65, '1', 'NRAES-33', 'infrared polyethylene, emissivity') },
+    dry: {
+      throughFrac: cited(0.25, '1', 'NRAES-33', 'infrared polyethylene, long-wave', { min: 0.2, max: 0.3 }),
+      emittedFrac: cited(0.65, '1', 'NRAES-33', 'infrared polyethylene, emissivity'),
+    },
     wet,
   },
   utility: {
     sunFrac: cited(0.85, '1', 'NRAES-33', 'construction film, sun', { min: 0.7, max: 0.88 }),
-    dry: { throughFrac: cited(0.75, '1', 'NRAES-33', 'construction film, long-wave', { min: 0.5, max: 0.8 }), emittedFrac: cited(0.15, '1', 'NRAES-33', 'construction film, emissivity') },
+    dry: {
+      throughFrac: cited(0.75, '1', 'NRAES-33', 'construction film, long-wave', { min: 0.5, max: 0.8 }),
+      emittedFrac: cited(0.15, '1', 'NRAES-33', 'construction film, emissivity'),
+    },
     wet,
   },
   found: {
     sunFrac: cited(0.77, '1', 'NRAES-33', 'woven or reinforced reclaimed polyethylene, sun', { min: 0.7, max: 0.85 }),
-    dry: { throughFrac: cited(0.55, '1', 'NRAES-33', 'woven or reinforced reclaimed polyethylene, long-wave', { min: 0.4, max: 0.7 }), emittedFrac: cited(0.35, '1', 'NRAES-33', 'woven polyethylene, emissivity') },
+    dry: {
+      throughFrac: cited(0.55, '1', 'NRAES-33', 'woven or reinforced reclaimed polyethylene, long-wave', { min: 0.4, max: 0.7 }),
+      emittedFrac: cited(0.35, '1', 'NRAES-33', 'woven polyethylene, emissivity'),
+    },
     wet,
   },
 };
 
 /** A light spun row cover over the crop. */
 export const ROW_COVER = {
-  dry: { throughFrac: cited(0.5, '1', 'THERMAL-JUDGEMENT', 'row cover, long-wave', { min: 0.3, max: 0.7 }), emittedFrac: cited(0.4, '1', 'THERMAL-JUDGEMENT', 'row cover, emissivity', { min: 0.25, max: 0.6 }) },
+  dry: {
+    throughFrac: cited(0.5, '1', 'THERMAL-JUDGEMENT', 'row cover, long-wave', { min: 0.3, max: 0.7 }),
+    emittedFrac: cited(0.4, '1', 'THERMAL-JUDGEMENT', 'row cover, emissivity', { min: 0.25, max: 0.6 }),
+  },
   /** Air that passes the cloth and its edges, as conductance per area. */
   leakWPerM2K: cited(1, 'W/(m2.K)', 'THERMAL-JUDGEMENT', 'air through a light row cover and under its edges', { min: 0.5, max: 2 }),
 } as const;
@@ -74,4 +89,10 @@ export const LEAK_CM2_PER_M2: Readonly<Record<StructureInputs['airLeaks'], numbe
 export const LEAK_SPREAD = 2;
 
 /** Free vent opening wanted, as a share of the floor. */
-export const VENT_WANTED_FRAC = cited(0.2, '1', 'BARTOK-2015-VENT', 'roof and side vents each 15 to 20 per cent of the floor; 20 per cent in total is the least for small houses', { min: 0.15, max: 0.4 });
+export const VENT_WANTED_FRAC = cited(
+  0.2,
+  '1',
+  'BARTOK-2015-VENT',
+  'roof and side vents each 15 to 20 per cent of the floor; 20 per cent in total is the least for small houses',
+  { min: 0.15, max: 0.4 },
+);

@@ -14,11 +14,36 @@ export interface FloorFinish {
 
 /** What lies on the soil. */
 export const FLOORS: Readonly<Record<StructureInputs['floor'], FloorFinish>> = {
-  soil: { absorbedFrac: cited(0.8, '1', 'THERMAL-MEMORY', 'dark soil', { min: 0.7, max: 0.9 }), resistanceM2KPerW: 0, storeJPerM2K: 2000, wetFrac: cited(0.4, '1', 'THERMAL-JUDGEMENT', 'moist bare soil against open water', { min: 0.2, max: 0.7 }) },
-  mulch: { absorbedFrac: cited(0.65, '1', 'THERMAL-MEMORY', 'straw or chips', { min: 0.5, max: 0.8 }), resistanceM2KPerW: cited(0.5, '1', 'THERMAL-MEMORY', '50 mm of dry mulch at 0.1 W/(m K)', { min: 0.3, max: 1 }), storeJPerM2K: 8000, wetFrac: 0.1 },
-  gravel: { absorbedFrac: cited(0.6, '1', 'THERMAL-MEMORY', 'grey gravel', { min: 0.5, max: 0.75 }), resistanceM2KPerW: cited(0.12, '1', 'THERMAL-MEMORY', '70 mm at 0.6 W/(m K)', { min: 0.05, max: 0.25 }), storeJPerM2K: 50_000, wetFrac: 0.1 },
-  brick: { absorbedFrac: cited(0.65, '1', 'THERMAL-MEMORY', 'red brick', { min: 0.55, max: 0.75 }), resistanceM2KPerW: cited(0.08, '1', 'THERMAL-MEMORY', '60 mm at 0.75 W/(m K)', { min: 0.05, max: 0.12 }), storeJPerM2K: 45_000, wetFrac: 0.1 },
-  decking: { absorbedFrac: cited(0.7, '1', 'THERMAL-MEMORY', 'weathered boards', { min: 0.55, max: 0.8 }), resistanceM2KPerW: cited(0.35, '1', 'THERMAL-MEMORY', '25 mm board over an air gap', { min: 0.25, max: 0.5 }), storeJPerM2K: 15_000, wetFrac: 0.05 },
+  soil: {
+    absorbedFrac: cited(0.8, '1', 'THERMAL-MEMORY', 'dark soil', { min: 0.7, max: 0.9 }),
+    resistanceM2KPerW: 0,
+    storeJPerM2K: 2000,
+    wetFrac: cited(0.4, '1', 'THERMAL-JUDGEMENT', 'moist bare soil against open water', { min: 0.2, max: 0.7 }),
+  },
+  mulch: {
+    absorbedFrac: cited(0.65, '1', 'THERMAL-MEMORY', 'straw or chips', { min: 0.5, max: 0.8 }),
+    resistanceM2KPerW: cited(0.5, '1', 'THERMAL-MEMORY', '50 mm of dry mulch at 0.1 W/(m K)', { min: 0.3, max: 1 }),
+    storeJPerM2K: 8000,
+    wetFrac: 0.1,
+  },
+  gravel: {
+    absorbedFrac: cited(0.6, '1', 'THERMAL-MEMORY', 'grey gravel', { min: 0.5, max: 0.75 }),
+    resistanceM2KPerW: cited(0.12, '1', 'THERMAL-MEMORY', '70 mm at 0.6 W/(m K)', { min: 0.05, max: 0.25 }),
+    storeJPerM2K: 50_000,
+    wetFrac: 0.1,
+  },
+  brick: {
+    absorbedFrac: cited(0.65, '1', 'THERMAL-MEMORY', 'red brick', { min: 0.55, max: 0.75 }),
+    resistanceM2KPerW: cited(0.08, '1', 'THERMAL-MEMORY', '60 mm at 0.75 W/(m K)', { min: 0.05, max: 0.12 }),
+    storeJPerM2K: 45_000,
+    wetFrac: 0.1,
+  },
+  decking: {
+    absorbedFrac: cited(0.7, '1', 'THERMAL-MEMORY', 'weathered boards', { min: 0.55, max: 0.8 }),
+    resistanceM2KPerW: cited(0.35, '1', 'THERMAL-MEMORY', '25 mm board over an air gap', { min: 0.25, max: 0.5 }),
+    storeJPerM2K: 15_000,
+    wetFrac: 0.05,
+  },
 };
 
 export const SOIL = {

@@ -28,7 +28,8 @@ export const diffusivityM2PerDay = (conductivity: number, heatCapacityJPerM3K: n
 export const dampingDepthM = (diffusivityM2PerS: number, periodS: number): number => Math.sqrt((diffusivityM2PerS * periodS) / Math.PI);
 
 /** Heat an even soil takes up per kelvin of surface swing, W/(m2 K): sqrt(k c 2 pi/P). */
-export const surfaceAdmittance = (conductivity: number, heatCapacityJPerM3K: number, periodS: number): number => Math.sqrt((conductivity * heatCapacityJPerM3K * 2 * Math.PI) / periodS);
+export const surfaceAdmittance = (conductivity: number, heatCapacityJPerM3K: number, periodS: number): number =>
+  Math.sqrt((conductivity * heatCapacityJPerM3K * 2 * Math.PI) / periodS);
 
 /**
  * Gives: the year's wave of monthly means, by least squares on the months that have a record; null with fewer than 4.
@@ -54,7 +55,8 @@ export const groundYear = (monthlyMeanC: readonly (number | null)[]): GroundYear
 
 /** Cramer's rule for the three unknowns of the wave. */
 const solveThree = (m: Float64Array, r: Float64Array): [number, number, number] => {
-  const det = (a: readonly number[]) => a[0]! * (a[4]! * a[8]! - a[5]! * a[7]!) - a[1]! * (a[3]! * a[8]! - a[5]! * a[6]!) + a[2]! * (a[3]! * a[7]! - a[4]! * a[6]!);
+  const det = (a: readonly number[]) =>
+    a[0]! * (a[4]! * a[8]! - a[5]! * a[7]!) - a[1]! * (a[3]! * a[8]! - a[5]! * a[6]!) + a[2]! * (a[3]! * a[7]! - a[4]! * a[6]!);
   const base = [...m];
   const d = det(base);
   const column = (c: number) => det(base.map((v, i) => (i % 3 === c ? r[Math.floor(i / 3)]! : v))) / d;
@@ -73,7 +75,15 @@ export interface SlabLoss {
  * Validity: heater sizing and checks; the night model carries the soil layer by layer instead.
  * Worked line: 18.3 m2, 18.2 m, w 0.05 m, bare, lambda 2: U 1.574.
  */
-export const slabLoss = (x: { areaM2: number; perimeterM: number; wallM: number; conductivity: number; floorM2KPerW: number; insideM2KPerW: number; outsideM2KPerW: number }): SlabLoss => {
+export const slabLoss = (x: {
+  areaM2: number;
+  perimeterM: number;
+  wallM: number;
+  conductivity: number;
+  floorM2KPerW: number;
+  insideM2KPerW: number;
+  outsideM2KPerW: number;
+}): SlabLoss => {
   const b = x.areaM2 / (0.5 * x.perimeterM);
   const dt = x.wallM + x.conductivity * (x.insideM2KPerW + x.floorM2KPerW + x.outsideM2KPerW);
   const u = dt < b ? ((2 * x.conductivity) / (Math.PI * b + dt)) * Math.log((Math.PI * b) / dt + 1) : x.conductivity / (0.457 * b + dt);

@@ -102,12 +102,27 @@ export class HeatNetwork {
  * Assumptions: U already holds the surface resistances and an average sky; never add a sky term to it.
  * Validity: heater sizing only. Reference: NRAES-33 form, recalled.
  */
-export const steadyLossW = (x: { uValueWPerM2K: number; coverM2: number; airChangesPerH: number; volumeM3: number; edgeWPerMK: number; perimeterM: number; differenceK: number }): number =>
-  (x.uValueWPerM2K * x.coverM2 + (AIR_HEAT_J_PER_M3K / 3600) * x.airChangesPerH * x.volumeM3 + x.edgeWPerMK * x.perimeterM) * x.differenceK;
+export const steadyLossW = (x: {
+  uValueWPerM2K: number;
+  coverM2: number;
+  airChangesPerH: number;
+  volumeM3: number;
+  edgeWPerMK: number;
+  perimeterM: number;
+  differenceK: number;
+}): number => (x.uValueWPerM2K * x.coverM2 + (AIR_HEAT_J_PER_M3K / 3600) * x.airChangesPerH * x.volumeM3 + x.edgeWPerMK * x.perimeterM) * x.differenceK;
 
 /** Heat held by a cubic metre of air at the conditions behind the handbook's 0.018 Btu/(ft3 F). */
 const AIR_HEAT_J_PER_M3K = 1206.8;
 
 /** Steady rise of a ventilated sunny shelter, K: (1-E) tau I A / (U A_cover + rho cp V'). ASABE EP406 form, recalled. */
-export const steadyRiseK = (x: { evaporatedFrac: number; transmittedFrac: number; sunWPerM2: number; floorM2: number; coverM2: number; uValueWPerM2K: number; flowM3PerS: number; airKgPerM3: number }): number =>
-  ((1 - x.evaporatedFrac) * x.transmittedFrac * x.sunWPerM2 * x.floorM2) / (x.uValueWPerM2K * x.coverM2 + x.airKgPerM3 * 1006 * x.flowM3PerS);
+export const steadyRiseK = (x: {
+  evaporatedFrac: number;
+  transmittedFrac: number;
+  sunWPerM2: number;
+  floorM2: number;
+  coverM2: number;
+  uValueWPerM2K: number;
+  flowM3PerS: number;
+  airKgPerM3: number;
+}): number => ((1 - x.evaporatedFrac) * x.transmittedFrac * x.sunWPerM2 * x.floorM2) / (x.uValueWPerM2K * x.coverM2 + x.airKgPerM3 * 1006 * x.flowM3PerS);

@@ -44,7 +44,10 @@ export const normalAt = (p: number): number => {
   if (q > 1 - 0.02425) return -tail(Math.sqrt(-2 * Math.log(1 - q)));
   const r = q - 0.5;
   const s = r * r;
-  const top = (((((-3.969683028665376e1 * s + 2.209460984245205e2) * s - 2.759285104469687e2) * s + 1.38357751867269e2) * s - 3.066479806614716e1) * s + 2.506628277459239) * r;
+  const top =
+    (((((-3.969683028665376e1 * s + 2.209460984245205e2) * s - 2.759285104469687e2) * s + 1.38357751867269e2) * s - 3.066479806614716e1) * s +
+      2.506628277459239) *
+    r;
   const base = ((((-5.447609879822406e1 * s + 1.615858368580409e2) * s - 1.556989798598866e2) * s + 6.680131188771972e1) * s - 1.328068155288572e1) * s + 1;
   return top / base;
 };
@@ -65,7 +68,11 @@ export const percentile = (values: readonly number[], p: number): number => {
 };
 
 /** The low, likely and high end that a plan prints. */
-export const rangeOf = (values: readonly number[]): { p10: number; p50: number; p90: number } => ({ p10: percentile(values, 0.1), p50: percentile(values, 0.5), p90: percentile(values, 0.9) });
+export const rangeOf = (values: readonly number[]): { p10: number; p50: number; p90: number } => ({
+  p10: percentile(values, 0.1),
+  p50: percentile(values, 0.5),
+  p90: percentile(values, 0.9),
+});
 
 /** Rank correlation (Spearman): the ordinary correlation of ranks, ties sharing their mean rank; 0 when one side never changes. */
 export const rankCorrelation = (x: readonly number[], y: readonly number[]): number => {
@@ -86,7 +93,7 @@ export const rankCorrelation = (x: readonly number[], y: readonly number[]): num
 const ranks = (values: readonly number[]): number[] => {
   const order = values.map((v, i) => ({ v, i })).sort((p, q) => p.v - q.v);
   const out = new Array<number>(values.length).fill(0);
-  for (let i = 0; i < order.length; ) {
+  for (let i = 0; i < order.length;) {
     let j = i;
     while (j + 1 < order.length && order[j + 1]!.v === order[i]!.v) j++;
     for (let k = i; k <= j; k++) out[order[k]!.i] = (i + j) / 2 + 1;

@@ -23,14 +23,31 @@ export interface Draw {
 
 /** Spreads of the inputs: low, likely, high. */
 export const SPREADS = {
-  windMPerS: [cited(0.3, 'm/s', 'THERMAL-JUDGEMENT', 'clear night, at the shelter, low'), cited(1.2, 'm/s', 'THERMAL-JUDGEMENT', 'likely'), cited(3.5, 'm/s', 'THERMAL-JUDGEMENT', 'high')],
-  soilWPerMK: [cited(0.6, 'W/(m.K)', 'THERMAL-MEMORY', 'soil, low'), cited(1.2, 'W/(m.K)', 'THERMAL-MEMORY', 'soil, likely'), cited(1.8, 'W/(m.K)', 'THERMAL-MEMORY', 'soil, high')],
+  windMPerS: [
+    cited(0.3, 'm/s', 'THERMAL-JUDGEMENT', 'clear night, at the shelter, low'),
+    cited(1.2, 'm/s', 'THERMAL-JUDGEMENT', 'likely'),
+    cited(3.5, 'm/s', 'THERMAL-JUDGEMENT', 'high'),
+  ],
+  soilWPerMK: [
+    cited(0.6, 'W/(m.K)', 'THERMAL-MEMORY', 'soil, low'),
+    cited(1.2, 'W/(m.K)', 'THERMAL-MEMORY', 'soil, likely'),
+    cited(1.8, 'W/(m.K)', 'THERMAL-MEMORY', 'soil, high'),
+  ],
   deepSoilK: cited(3, 'K', 'THERMAL-JUDGEMENT', 'deep soil against the wave of the air, 5 to 95 per cent'),
   solar: [cited(0.8, '1', 'THERMAL-JUDGEMENT', 'solar capture, low'), 1, cited(1.1, '1', 'THERMAL-JUDGEMENT', 'solar capture, high')],
   mass: [cited(0.7, '1', 'THERMAL-JUDGEMENT', 'mass coupling, low'), 1, cited(1.3, '1', 'THERMAL-JUDGEMENT', 'mass coupling, high')],
 } as const;
 
-export const CENTRAL: Draw = { leakFactor: 1, windMPerS: SPREADS.windMPerS[1], skyPosition: 0, wetFilmFrac: 0.5, soilWPerMK: SPREADS.soilWPerMK[1], deepSoilK: 0, solarFactor: 1, massFactor: 1 };
+export const CENTRAL: Draw = {
+  leakFactor: 1,
+  windMPerS: SPREADS.windMPerS[1],
+  skyPosition: 0,
+  wetFilmFrac: 0.5,
+  soilWPerMK: SPREADS.soilWPerMK[1],
+  deepSoilK: 0,
+  solarFactor: 1,
+  massFactor: 1,
+};
 
 /** Inputs in the order of the hypercube's columns, by the names a plan prints. */
 export const DRIVER_OF: readonly { name: DriverName; value: (d: Draw) => number }[] = [

@@ -32,7 +32,16 @@ const HOUR_STEPS = Array.from({ length: 24 }, (_, h) => Math.round(((h + 0.5) * 
  * Runs one day over all draws. The central guess settles first from the year's soil wave; every draw starts from where
  * it ended and repeats the day, so that a cold spell of some days is meant and not a winter without end.
  */
-export const ensembleOf = (x: { shelter: Shelter; variant: Variant; opening: Opening; latitudeDeg: number; day: HourlyDay; ground: GroundYear; draws: readonly Draw[]; spinUp: SpinUp }): Ensemble => {
+export const ensembleOf = (x: {
+  shelter: Shelter;
+  variant: Variant;
+  opening: Opening;
+  latitudeDeg: number;
+  day: HourlyDay;
+  ground: GroundYear;
+  draws: readonly Draw[];
+  spinUp: SpinUp;
+}): Ensemble => {
   const run = new ThermalRun(x.shelter, x.variant, x.opening);
   const forcing = forcingOf(x.shelter, x.latitudeDeg, x.day);
   run.start(forcing, x.ground);
@@ -61,6 +70,12 @@ export const ensembleOf = (x: { shelter: Shelter; variant: Variant; opening: Ope
 
 /** Percentile curves, hour by hour. */
 export const curveOf = (day: HourlyDay, e: Ensemble) => {
-  const at = (p: number) => Array.from({ length: 24 }, (_, h) => percentile(e.hourC.map((row) => row[h]!), p));
+  const at = (p: number) =>
+    Array.from({ length: 24 }, (_, h) =>
+      percentile(
+        e.hourC.map((row) => row[h]!),
+        p,
+      ),
+    );
   return { outsideC: [...day.airC], p10C: at(0.1), p50C: at(0.5), p90C: at(0.9) };
 };

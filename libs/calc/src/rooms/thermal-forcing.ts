@@ -33,7 +33,9 @@ export interface Forcing {
 }
 
 /** Even sky light passes a sheet as a beam at 59 degrees does. */
-const DIFFUSE_SLANT_FRAC = slantTransmissionFrac(Math.cos((cited(59, 'deg', 'DUFFIE-BECKMAN-5', 'fig. 5.4.1, effective angle of sky light', { min: 55, max: 62 }) * Math.PI) / 180));
+const DIFFUSE_SLANT_FRAC = slantTransmissionFrac(
+  Math.cos((cited(59, 'deg', 'DUFFIE-BECKMAN-5', 'fig. 5.4.1, effective angle of sky light', { min: 55, max: 62 }) * Math.PI) / 180),
+);
 const GROUND_ALBEDO = cited(0.2, '1', 'DUFFIE-BECKMAN-5', 'ground without snow', { min: 0.1, max: 0.3 });
 
 interface HourSun {
@@ -63,7 +65,13 @@ const hourSun = (shelter: Shelter, latitudeDeg: number, day: HourlyDay, hour: nu
   let beamOn = 0;
   const group = [0, 0];
   for (const f of shelter.faces) {
-    const plane = planeFromSun(sun, aboveAir, { tiltDeg: f.tiltDeg, azimuthDeg: f.azimuthDeg, beamNormalWPerM2: beamNormal, diffuseWPerM2: diffuse, albedoFrac: GROUND_ALBEDO });
+    const plane = planeFromSun(sun, aboveAir, {
+      tiltDeg: f.tiltDeg,
+      azimuthDeg: f.azimuthDeg,
+      beamNormalWPerM2: beamNormal,
+      diffuseWPerM2: diffuse,
+      albedoFrac: GROUND_ALBEDO,
+    });
     const cos = Math.max(0, cosIncidence(sun, f.tiltDeg, f.azimuthDeg));
     const through = shelter.sunFrac * (plane.beamWPerM2 * slantTransmissionFrac(cos) + (plane.skyWPerM2 + plane.groundWPerM2) * DIFFUSE_SLANT_FRAC);
     entering += through * f.lightM2;
@@ -91,7 +99,12 @@ const intoSteps = (hours: readonly number[]): Float64Array =>
 export const forcingOf = (shelter: Shelter, latitudeDeg: number, day: HourlyDay): Forcing => {
   const suns = Array.from({ length: 24 }, (_, h) => hourSun(shelter, latitudeDeg, day, h));
   const peak = Math.max(1, ...day.globalWPerM2);
-  const caught = suns.map((s) => shelter.water.map((w) => w.absorbedFrac * Math.min(w.sideShadowM2 * s.vertical + w.topM2 * s.floor, (0.5 * shelter.floorM2 * s.floor + 0.5 * s.crossing) / shelter.water.length)));
+  const caught = suns.map((s) =>
+    shelter.water.map(
+      (w) =>
+        w.absorbedFrac * Math.min(w.sideShadowM2 * s.vertical + w.topM2 * s.floor, (0.5 * shelter.floorM2 * s.floor + 0.5 * s.crossing) / shelter.water.length),
+    ),
+  );
   const shadow = suns.map((s, h) => Math.min(Math.max(0, (caught[h] ?? []).reduce((a, w) => a + w, 0) - 0.5 * s.crossing), s.floor * shelter.floorM2));
   const airC = intoSteps(day.airC);
   const mid = airC.map((t) => clearSkyC(t, day.dewPointC, 0));
@@ -112,4 +125,3 @@ export const forcingOf = (shelter: Shelter, latitudeDeg: number, day: HourlyDay)
     wallW: intoSteps(suns.map((s) => s.wall)),
   };
 };
-

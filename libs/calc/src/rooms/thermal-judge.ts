@@ -4,7 +4,13 @@ import { CROPS } from '../data/crops.js';
 import type { Ensemble } from './thermal-ensemble.js';
 import { ventOpenings } from './thermal-shelter.js';
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}, subject?: string): Note => ({ code: `thermal.${code}`, severity, room: 'thermal', params, ...(subject === undefined ? {} : { subject }) });
+const note = (code: string, severity: Note['severity'], params: Note['params'] = {}, subject?: string): Note => ({
+  code: `thermal.${code}`,
+  severity,
+  room: 'thermal',
+  params,
+  ...(subject === undefined ? {} : { subject }),
+});
 
 /** Night target against the run as planned. No target asked for: nothing to pass or fail, so no red flag and a note. */
 export const nightVerdict = (nights: ThermalResult['designNights'], targetC: number | null): Verdict => {
@@ -32,19 +38,26 @@ export const ventSummary = (geometry: GeometryResult): ThermalResult['vents'] =>
   return { freeM2, topM2: v.topM2, lowM2: v.lowM2, floorFrac: freeM2 / geometry.footprintM2, wantedFrac: VENT_WANTED_FRAC };
 };
 
-const nightNotes = (result: ThermalResult, wishes: Wishes, climate: ClimateResult): Note[] => {
+const nightNotes = (result: ThermalResult, structure: StructureInputs, wishes: Wishes, climate: ClimateResult): Note[] => {
   if (climate.designNight === null) return [note('no-design-night', 'stop', {})];
   const notes: Note[] = [];
   const planned = result.designNights.find((n) => n.variant === 'asPlanned');
   const bare = result.designNights.find((n) => n.variant === 'bare');
   if (!planned || !bare) return notes;
-  if (planned.liftK.p50 < 4) notes.push(note('night-gain-small', 'care', { liftP10K: planned.liftK.p10, liftP50K: planned.liftK.p50, liftP90K: planned.liftK.p90 }));
+  if (planned.liftK.p50 < 4)
+    notes.push(note('night-gain-small', 'care', { liftP10K: planned.liftK.p10, liftP50K: planned.liftK.p50, liftP90K: planned.liftK.p90 }));
   if (planned.liftK.p10 < 0) notes.push(note('colder-inside-possible', 'care', { liftP10K: planned.liftK.p10 }));
-  if (planned.leafLowC.p50 < planned.insideLowC.p50 - 0.5) notes.push(note('leaf-colder-than-air', 'note', { belowAirK: planned.insideLowC.p50 - planned.leafLowC.p50 }));
+  if (planned.leafLowC.p50 < planned.insideLowC.p50 - 0.5)
+    notes.push(note('leaf-colder-than-air', 'note', { belowAirK: planned.insideLowC.p50 - planned.leafLowC.p50 }));
+  const covered = result.designNights.find((n) => n.variant === 'innerCover');
+  if (covered && !structure.cover.innerCover && covered.insideLowC.p50 < planned.insideLowC.p50 + 0.5)
+    notes.push(note('inner-cover-gains-little', 'note', { gainK: covered.insideLowC.p50 - planned.insideLowC.p50 }));
   if (wishes.nightTargetC === null) notes.push(note('no-night-target', 'ask', {}));
   else if (result.verdict !== 'noRedFlag')
     notes.push(note('target-not-met', 'care', { targetC: wishes.nightTargetC, insideP10C: planned.insideLowC.p10, insideP50C: planned.insideLowC.p50 }));
-  for (const c of result.crops) if (c.kind === 'damageBegins' && c.belowFrac !== null && c.belowFrac > 0.1) notes.push(note('crop-at-risk', 'care', { crop: c.crop, limitC: c.limitC, belowFrac: c.belowFrac }, c.crop));
+  for (const c of result.crops)
+    if (c.kind === 'damageBegins' && c.belowFrac !== null && c.belowFrac > 0.1)
+      notes.push(note('crop-at-risk', 'care', { crop: c.crop, limitC: c.limitC, belowFrac: c.belowFrac }, c.crop));
   return notes;
 };
 
@@ -55,9 +68,13 @@ const dayNotes = (result: ThermalResult, wishes: Wishes): Note[] => {
   const notes: Note[] = [];
   const closed = result.clearDays.find((d) => d.variant === 'closed');
   const opened = result.clearDays.find((d) => d.variant === 'opened');
-  if (closed && closed.insideHighC.p50 >= COOKS_C) notes.push(note('cooks-when-shut', wishes.ventsOpenedBy === 'nobody' ? 'stop' : 'care', { peakP50C: closed.insideHighC.p50, outsideHighC: closed.outsideHighC }));
+  if (closed && closed.insideHighC.p50 >= COOKS_C)
+    notes.push(
+      note('cooks-when-shut', wishes.ventsOpenedBy === 'nobody' ? 'stop' : 'care', { peakP50C: closed.insideHighC.p50, outsideHighC: closed.outsideHighC }),
+    );
   if (opened && opened.insideHighC.p50 >= COOKS_C) notes.push(note('hot-when-open', 'care', { peakP50C: opened.insideHighC.p50 }));
-  if (result.vents.floorFrac < result.vents.wantedFrac) notes.push(note('vents-too-small', 'care', { floorFrac: result.vents.floorFrac, wantedFrac: result.vents.wantedFrac }));
+  if (result.vents.floorFrac < result.vents.wantedFrac)
+    notes.push(note('vents-too-small', 'care', { floorFrac: result.vents.floorFrac, wantedFrac: result.vents.wantedFrac }));
   if (result.vents.freeM2 > 0 && result.vents.topM2 === 0) notes.push(note('no-top-vent', 'care', {}));
   if (wishes.ventsOpenedBy === 'nobody') notes.push(note('nobody-opens', 'care', {}));
   return notes;
@@ -74,4 +91,8 @@ const shelterNotes = (structure: StructureInputs): Note[] => {
 };
 
 /** Everything the thermal room has to say beside its numbers. */
-export const thermalNotes = (result: ThermalResult, structure: StructureInputs, wishes: Wishes, climate: ClimateResult): Note[] => [...nightNotes(result, wishes, climate), ...dayNotes(result, wishes), ...shelterNotes(structure)];
+export const thermalNotes = (result: ThermalResult, structure: StructureInputs, wishes: Wishes, climate: ClimateResult): Note[] => [
+  ...nightNotes(result, structure, wishes, climate),
+  ...dayNotes(result, wishes),
+  ...shelterNotes(structure),
+];

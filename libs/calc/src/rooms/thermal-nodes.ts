@@ -49,5 +49,19 @@ export const nodesOf = (s: Shelter, v: Variant): Nodes => {
   const airStore = AIR_J_PER_M3K * s.pressureRatio * (s.volumeM3 - underM3);
   const vapour = add(airStore);
   const air = add(airStore);
-  return { size: capacity.length, capacity: Float64Array.from(capacity), soil, soilM2, floor, water, leaf, cropAir: v.innerCover ? under : air, row, second, film, vapour, air };
+  return {
+    size: capacity.length,
+    capacity: Float64Array.from(capacity),
+    soil,
+    soilM2,
+    floor,
+    water,
+    leaf,
+    cropAir: v.innerCover ? under : air,
+    row,
+    second,
+    film,
+    vapour,
+    air,
+  };
 };

@@ -67,17 +67,26 @@ const weighted = (rows: readonly { weight: number; value: number }[]): number =>
 };
 
 /** The wall a lean-to leans on carries no film: no light and no sky through it, and no heat either way. */
-const filmFaces = (structure: StructureInputs, geometry: GeometryResult) => geometry.faces.filter((f) => !(structure.kind === 'leanTo' && f.faceId === 'right') && f.grossM2 > 0);
+const filmFaces = (structure: StructureInputs, geometry: GeometryResult) =>
+  geometry.faces.filter((f) => !(structure.kind === 'leanTo' && f.faceId === 'right') && f.grossM2 > 0);
 
 const lightFaces = (structure: StructureInputs, geometry: GeometryResult): LightFace[] =>
   filmFaces(structure, geometry).map((f) => {
     const glazed = geometry.openings.filter((o) => o.wall === f.faceId && o.fits && o.glazing !== 'none').reduce((a, o) => a + o.areaM2, 0);
-    return { group: f.role === 'roof' ? 0 : 1, azimuthDeg: f.azimuthDeg, tiltDeg: f.tiltDeg, coverM2: f.grossM2, lightM2: Math.min(f.grossM2, f.netM2 + glazed) };
+    return {
+      group: f.role === 'roof' ? 0 : 1,
+      azimuthDeg: f.azimuthDeg,
+      tiltDeg: f.tiltDeg,
+      coverM2: f.grossM2,
+      lightM2: Math.min(f.grossM2, f.netM2 + glazed),
+    };
   });
 
 /** Free openings, split at half the height of the shelter and by wall. Openings that do not fit are not counted. */
 export const ventOpenings = (geometry: GeometryResult): VentOpenings => {
-  const free = geometry.openings.filter((o) => o.fits && o.freeAreaM2 > 0).map((o) => ({ wall: o.wall, areaM2: o.freeAreaM2, atM: o.bottomM + o.heightM / 2, heightM: o.heightM }));
+  const free = geometry.openings
+    .filter((o) => o.fits && o.freeAreaM2 > 0)
+    .map((o) => ({ wall: o.wall, areaM2: o.freeAreaM2, atM: o.bottomM + o.heightM / 2, heightM: o.heightM }));
   const total = free.reduce((a, o) => a + o.areaM2, 0);
   const top = free.filter((o) => o.atM > geometry.ridgeM / 2);
   const low = free.filter((o) => o.atM <= geometry.ridgeM / 2);

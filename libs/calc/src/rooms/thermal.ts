@@ -33,7 +33,29 @@ export const THERMAL_MODEL = {
     floorAreaM2: { unit: 'm2', min: 0.8, max: 400, sourceId: 'THERMAL-JUDGEMENT', safety: false },
     heightRatio: { unit: '1', min: 0.02, max: 4, sourceId: 'THERMAL-JUDGEMENT', safety: false },
   },
-  sources: ['EP-ENG-REF', 'EP-IO-REF', 'ASHRAE-F17-1', 'ASHRAE-F09-16', 'CLARK-ALLEN-1978', 'BERDAHL-MARTIN-1984', 'WALTON-1983', 'KUSUDA-1965', 'ISO-13370', 'WATMUFF-1977', 'BOULARD-BAILLE-1995', 'HEAT-TRANSFER-TEXTS', 'NRAES-33', 'FILM-EXT', 'BARTOK-2015-VENT', 'FROST-CLASSES-2022', 'PURDUE-HO-203', 'CROP-LIMITS-MEMORY', 'LHS-1979', 'THERMAL-JUDGEMENT', 'THERMAL-MEMORY'],
+  sources: [
+    'EP-ENG-REF',
+    'EP-IO-REF',
+    'ASHRAE-F17-1',
+    'ASHRAE-F09-16',
+    'CLARK-ALLEN-1978',
+    'BERDAHL-MARTIN-1984',
+    'WALTON-1983',
+    'KUSUDA-1965',
+    'ISO-13370',
+    'WATMUFF-1977',
+    'BOULARD-BAILLE-1995',
+    'HEAT-TRANSFER-TEXTS',
+    'NRAES-33',
+    'FILM-EXT',
+    'BARTOK-2015-VENT',
+    'FROST-CLASSES-2022',
+    'PURDUE-HO-203',
+    'CROP-LIMITS-MEMORY',
+    'LHS-1979',
+    'THERMAL-JUDGEMENT',
+    'THERMAL-MEMORY',
+  ],
 } as const satisfies RoomModel;
 
 interface Bench {
@@ -59,13 +81,21 @@ const groundOf = (climate: ClimateResult): GroundYear => {
 const lowOf = (day: HourlyDay): number => Math.min(...day.airC);
 const highOf = (day: HourlyDay): number => Math.max(...day.airC);
 
-const over = (b: Bench, variant: Variant, opening: Opening, day: HourlyDay, draws: readonly Draw[], spinUp: SpinUp): Ensemble => ensembleOf({ ...b, variant, opening, day, draws, spinUp });
+const over = (b: Bench, variant: Variant, opening: Opening, day: HourlyDay, draws: readonly Draw[], spinUp: SpinUp): Ensemble =>
+  ensembleOf({ ...b, variant, opening, day, draws, spinUp });
 
 const openingOf = (wishes: Wishes): Opening => (wishes.ventsOpenedBy === 'someoneAllDay' ? 'whenWarm' : 'nineToFive');
 
 const nightRun = (variant: ThermalResult['designNights'][number]['variant'], day: HourlyDay, e: Ensemble): ThermalResult['designNights'][number] => {
   const low = lowOf(day);
-  return { variant, outsideLowC: low, insideLowC: rangeOf(e.airMinC), leafLowC: rangeOf(e.leafMinC), liftK: rangeOf(e.airMinC.map((t) => t - low)), curve: curveOf(day, e) };
+  return {
+    variant,
+    outsideLowC: low,
+    insideLowC: rangeOf(e.airMinC),
+    leafLowC: rangeOf(e.leafMinC),
+    liftK: rangeOf(e.airMinC.map((t) => t - low)),
+    curve: curveOf(day, e),
+  };
 };
 
 const dayRun = (variant: 'closed' | 'opened', day: HourlyDay, e: Ensemble): ThermalResult['clearDays'][number] => {
@@ -104,7 +134,9 @@ const monthRow = (b: Bench, climate: ClimateResult, month: number, draws: readon
 
 /** Rank correlation of each drawn input with the night minimum, strongest first. */
 const driversOf = (draws: readonly Draw[], e: Ensemble): ThermalResult['drivers'] =>
-  DRIVER_OF.map(({ name, value }) => ({ input: name, rankRatio: rankCorrelation(draws.map(value), e.airMinC) })).sort((a, b) => Math.abs(b.rankRatio) - Math.abs(a.rankRatio));
+  DRIVER_OF.map(({ name, value }) => ({ input: name, rankRatio: rankCorrelation(draws.map(value), e.airMinC) })).sort(
+    (a, b) => Math.abs(b.rankRatio) - Math.abs(a.rankRatio),
+  );
 
 const INSIDE_SURFACE = cited(8.29, 'W/(m2.K)', 'THERMAL-MEMORY', 'winter inside surface coefficient');
 const GAP_RESISTANCE = cited(0.12, '1', 'THERMAL-MEMORY', 'two films with an air gap, m2 K/W', { min: 0.1, max: 0.18 });
@@ -116,7 +148,10 @@ const summaryOf = (s: Shelter): { lossWPerK: number; leakageAirChangesPerH: numb
   const flow = leakageM3PerS(s.leakCm2, SUMMARY_K, CENTRAL.windMPerS, s.shelterClass);
   const single = thinSheetUWPerM2K(INSIDE_SURFACE, outsideCombinedWPerM2K(CENTRAL.windMPerS));
   const u = s.secondFilm ? 1 / (1 / single + GAP_RESISTANCE) : single;
-  return { lossWPerK: u * (s.coverM2[0] + s.coverM2[1]) + 1207 * s.pressureRatio * flow + EDGE_WPERMK * s.perimeterM, leakageAirChangesPerH: (flow * 3600) / s.volumeM3 };
+  return {
+    lossWPerK: u * (s.coverM2[0] + s.coverM2[1]) + 1207 * s.pressureRatio * flow + EDGE_WPERMK * s.perimeterM,
+    leakageAirChangesPerH: (flow * 3600) / s.volumeM3,
+  };
 };
 
 /**
@@ -141,7 +176,10 @@ export const computeThermal = (x: ThermalInput): RoomOutput<ThermalResult> => {
   const shut: Variant = { ...AS_PLANNED(shelter), innerCover: false };
   const closed = clear ? over(bench, shut, 'never', clear, dayDraws, DESIGN_SPIN_UP) : null;
   const opened = clear ? over(bench, shut, opening, clear, dayDraws, DESIGN_SPIN_UP) : null;
-  const designNightRows = nightDay && nights ? [nightRun('bare', nightDay, nights.bare), nightRun('asPlanned', nightDay, nights.asPlanned), nightRun('innerCover', nightDay, nights.innerCover)] : [];
+  const designNightRows =
+    nightDay && nights
+      ? [nightRun('bare', nightDay, nights.bare), nightRun('asPlanned', nightDay, nights.asPlanned), nightRun('innerCover', nightDay, nights.innerCover)]
+      : [];
   const result: ThermalResult = {
     verdict: nightVerdict(designNightRows, x.wishes.nightTargetC),
     draws: DRAW_COUNTS.night,
@@ -157,6 +195,11 @@ export const computeThermal = (x: ThermalInput): RoomOutput<ThermalResult> => {
     ...summaryOf(shelter),
     largestResidualW: Math.max(0, ...[nights?.bare, nights?.asPlanned, nights?.innerCover, closed, opened].map((e) => e?.largestResidualW ?? 0)),
   };
-  const range = outsideValidity(THERMAL_MODEL, { elevationM: x.site.elevationM, outsideLowC: nightDay ? lowOf(nightDay) : 0, floorAreaM2: shelter.floorM2, heightRatio: x.geometry.ridgeM / Math.sqrt(shelter.floorM2) });
+  const range = outsideValidity(THERMAL_MODEL, {
+    elevationM: x.site.elevationM,
+    outsideLowC: nightDay ? lowOf(nightDay) : 0,
+    floorAreaM2: shelter.floorM2,
+    heightRatio: x.geometry.ridgeM / Math.sqrt(shelter.floorM2),
+  });
   return { result, notes: [...range, ...thermalNotes(result, x.structure, x.wishes, x.climate)], sources: [...THERMAL_MODEL.sources] };
 };
