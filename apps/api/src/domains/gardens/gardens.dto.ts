@@ -1,13 +1,63 @@
 import { PartialType } from '@nestjs/swagger';
-import { BooleanField, ChoiceField, ChoicesField, CurrencyField, PatternField, Shape, TextField } from '../shared/fields.js';
-
-export const KEY_SCOPES_MAX = 20;
+import { SCOPES, type Scope } from '../../platform/access/scopes.js';
+import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { BooleanField, ChoiceField, ChoicesField, CurrencyField, DayField, PatternField, Shape, TextField } from '../shared/fields.js';
+import { KEPT, keptOf } from '../shared/resource.js';
+import type { GardenFields, GardenRecord, KeyRecord } from './gardens.repository.js';
 
 @Shape('GardenRequest')
 export class GardenDto {
   @TextField(200) name!: string;
-  @PatternField(/^[a-z]{2}(-[A-Z]{2})?$/, 5, 'en-GB', { description: 'Language and region of the garden' }) locale!: string;
+  @PatternField(/^[a-z]{2,3}(-[A-Z]{2})?$/, 6, 'en-GB', { description: 'Language and region of the garden' }) locale!: string;
   @CurrencyField() currency!: string;
   @ChoiceField(['metric', 'us']) unitSystem!: 'metric' | 'us';
-  @BooleanField({ optional: true, description: 'Invented example data: every page printed says so' }) invented?: boolean;
+  @BooleanField({ optional: true, description: 'Invented example data: every page that is printed says so' }) invented?: boolean | null;
 }
+
+@Shape('GardenPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
+export class GardenPatchDto extends PartialType(GardenDto) {}
+
+@Shape('KeyRequest')
+export class KeyDto {
+  @TextField(120, { description: 'Who or what uses the key; it is printed on plans made with it' }) name!: string;
+  @ChoicesField(SCOPES, SCOPES.length) scopes!: Scope[];
+  @DayField({ optional: true, description: 'The key ends with the beginning of this day (UTC)' }) expiresOn?: string | null;
+}
+
+const KEY = {
+  id: S.id(),
+  name: S.text(200),
+  prefix: S.text(11),
+  scopes: S.list(S.choice(...SCOPES), 40),
+  expiresAt: S.orNull(S.moment()),
+  lastUsedAt: S.orNull(S.moment()),
+  revokedAt: S.orNull(S.moment()),
+  createdAt: S.moment(),
+};
+const SECRET = { ...S.text(80), description: 'The key itself. It is shown this once and stored nowhere.' };
+
+export const GardenSchema = namedSchema('Garden', S.object({ ...KEPT, name: S.text(200), locale: S.text(10), currency: S.text(3), unitSystem: S.choice('metric', 'us'), invented: S.flag() }));
+export const KeySchema = namedSchema('Key', S.object(KEY));
+export const NewKeySchema = namedSchema('NewKey', S.object({ ...KEY, key: SECRET }));
+export const NewGardenSchema = namedSchema('NewGarden', S.object({ garden: GardenSchema, key: NewKeySchema }));
+
+export const toFields = (from: GardenDto): GardenFields => ({
+  name: from.name,
+  locale: from.locale,
+  currency: from.currency,
+  unitSystem: from.unitSystem,
+  invented: from.invented ?? false,
+});
+
+export const toResponse = (garden: GardenRecord): GardenRecord => ({ ...keptOf(garden), ...toFields(garden) });
+
+export const toKeyResponse = (key: KeyRecord): KeyRecord => ({
+  id: key.id,
+  name: key.name,
+  prefix: key.prefix,
+  scopes: key.scopes,
+  expiresAt: key.expiresAt,
+  lastUsedAt: key.lastUsedAt,
+  revokedAt: key.revokedAt,
+  createdAt: key.createdAt,
+});

@@ -1,0 +1,87 @@
+import { Injectable } from '@nestjs/common';
+import type { Request } from 'express';
+import { OPERATOR, type Actor } from '../../platform/access/actor.js';
+import { createGarden } from '../../platform/access/credentials.js';
+import { makeKey } from '../../platform/access/key.js';
+import { SCOPES } from '../../platform/access/scopes.js';
+import { audit } from '../../platform/database/audit.js';
+import { Database } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/ids.js';
+import { assertMatch, etagOf, etagOfParts } from '../../platform/http/etag.js';
+import { afterOf, toPage, type Page, type PageQuery } from '../../platform/http/page.js';
+import { found, type Reply } from '../../platform/http/reply.js';
+import { Idempotency } from '../../platform/idempotency/idempotency.js';
+import { fail } from '../../platform/problems/problem.js';
+import { must, mustBeNewest, patched, shown } from '../shared/change.js';
+import { GardenDto, toFields, toKeyResponse, toResponse, type KeyDto } from './gardens.dto.js';
+import { GardensRepository, type KeyRecord } from './gardens.repository.js';
+
+const FIRST_KEY = 'first key';
+
+@Injectable()
+export class GardensService {
+  constructor(
+    private readonly database: Database,
+    private readonly idempotency: Idempotency,
+    private readonly gardens: GardensRepository,
+  ) {}
+
+  /** The operator makes a garden and hands its first key to whoever will keep it. */
+  create(request: Request, body: GardenDto): Promise<Reply> {
+    return this.idempotency.creating(OPERATOR, request, async (db) => {
+      const key = makeKey();
+      const id = newId();
+      const fields = toFields(body);
+      const { keyId } = await createGarden(db, { id, ...fields }, { name: FIRST_KEY, scopes: SCOPES, key });
+      const now = new Date().toISOString();
+      const kept = { id, version: 1, createdAt: now, updatedAt: now, archivedAt: null };
+      const shownKey = { id: keyId, name: FIRST_KEY, prefix: key.prefix, scopes: [...SCOPES], expiresAt: null, lastUsedAt: null, revokedAt: null, createdAt: now, key: key.key };
+      return { status: 201, body: { garden: { ...kept, ...fields }, key: shownKey }, location: '/v1/gardens/current', etag: etagOf(kept), secret: true };
+    });
+  }
+
+  async current(actor: Actor): Promise<Reply> {
+    return shown(toResponse(must(await this.database.readSnapshot(actor, (db) => this.gardens.current(db, actor.gardenId)), 'garden')));
+  }
+
+  change(actor: Actor, ifMatch: string | undefined, patch: unknown): Promise<Reply> {
+    return this.database.inTransaction(actor, async (db) => {
+      const was = must(await this.gardens.current(db, actor.gardenId), 'garden');
+      assertMatch(ifMatch, was);
+      const { dto } = patched(GardenDto, toFields(was), {}, patch);
+      const now = mustBeNewest(await this.gardens.update(db, was, toFields(dto)));
+      await audit(db, actor, { action: 'garden.update', objectType: 'garden', objectId: was.id, before: was, after: now });
+      return shown(toResponse(now));
+    });
+  }
+
+  createKey(actor: Actor, request: Request, body: KeyDto): Promise<Reply> {
+    return this.idempotency.creating(actor, request, async (db) => {
+      if (body.scopes.length === 0) fail('validation-failed', { count: 1 }, [{ pointer: '/scopes', code: 'empty', detail: 'A key without a scope opens nothing.', remedy: 'Give it at least one scope.' }]);
+      const made = makeKey();
+      const expiresAt = body.expiresOn ? new Date(`${body.expiresOn}T00:00:00Z`) : null;
+      const key = await this.gardens.insertKey(db, actor.gardenId, newId(), made, { name: body.name, scopes: [...new Set(body.scopes)], expiresAt });
+      await audit(db, actor, { action: 'key.create', objectType: 'key', objectId: key.id, after: { name: key.name, scopes: key.scopes } });
+      return { status: 201, body: { ...toKeyResponse(key), key: made.key }, location: `/v1/keys/${key.id}`, etag: etagOfParts(key.id), secret: true };
+    });
+  }
+
+  async listKeys(actor: Actor, query: PageQuery): Promise<Page<KeyRecord>> {
+    const step = { after: afterOf(query), take: query.limit + 1 };
+    const keys = await this.database.readSnapshot(actor, (db) => this.gardens.listKeys(db, step));
+    return toPage(keys.map(toKeyResponse), query.limit, (key) => key.id, query);
+  }
+
+  async findKey(actor: Actor, id: string): Promise<Reply> {
+    const key = must(await this.database.readSnapshot(actor, (db) => this.gardens.findKey(db, id)), 'key');
+    return found(toKeyResponse(key), etagOfParts(key.id, key.revokedAt ?? 'open', key.lastUsedAt ?? 'unused'));
+  }
+
+  /** A key is taken back, not erased: what it did stays in the history. */
+  async revokeKey(actor: Actor, id: string): Promise<void> {
+    await this.database.inTransaction(actor, async (db) => {
+      const key = must(await this.gardens.findKey(db, id), 'key');
+      if (await this.gardens.revokeKey(db, id)) await audit(db, actor, { action: 'key.revoke', objectType: 'key', objectId: id, before: { name: key.name } });
+    });
+  }
+}

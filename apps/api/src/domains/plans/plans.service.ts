@@ -1,0 +1,105 @@
+import type { PlanInputs, PlanResult } from '@lathwork/model';
+import { Inject, Injectable } from '@nestjs/common';
+import type { Request } from 'express';
+import type { Actor } from '../../platform/access/actor.js';
+import { CONFIG, type Config } from '../../platform/config/config.js';
+import { audit } from '../../platform/database/audit.js';
+import { Database, type Db } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/ids.js';
+import { etagOfParts } from '../../platform/http/etag.js';
+import { afterOf, toPage, type Page } from '../../platform/http/page.js';
+import { found, reply, type Reply } from '../../platform/http/reply.js';
+import { Idempotency } from '../../platform/idempotency/idempotency.js';
+import { enqueue } from '../../platform/jobs/jobs.js';
+import { fail } from '../../platform/problems/problem.js';
+import { must } from '../shared/change.js';
+import { waitedFor, waitUntil } from '../shared/prefer.js';
+import { checkInputs, PlanInputsReader, seedOf, type CollectedInputs } from './plan-inputs.js';
+import { etagOfPlan, toResponse, type PlanDto, type PlanListQuery, type PlanResponse } from './plans.dto.js';
+import { PlansRepository, type PlanRecord } from './plans.repository.js';
+
+export const COMPUTE_PLAN = 'compute-plan';
+const WHAT = 'plan';
+const RETRY_AFTER = { 'Retry-After': '1' };
+
+@Injectable()
+export class PlansService {
+  constructor(
+    private readonly database: Database,
+    private readonly idempotency: Idempotency,
+    private readonly plans: PlansRepository,
+    private readonly reader: PlanInputsReader,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  async create(actor: Actor, request: Request, body: PlanDto): Promise<Reply> {
+    // Read before the writing begins, in one snapshot. A refusal waits: a repeated request gets its first answer all the same.
+    const collected = await this.collect(actor, body);
+    const accepted = await this.idempotency.creating(actor, request, async (db) => {
+      const plan = await this.insert(db, actor, await collected.orThrow());
+      await enqueue(db, COMPUTE_PLAN, { gardenId: actor.gardenId, id: plan.id });
+      return { status: 202, body: toResponse(plan, null), location: `/v1/plans/${plan.id}`, etag: etagOfPlan(plan) };
+    });
+    return this.afterWait(actor, request, accepted);
+  }
+
+  async list(actor: Actor, query: PlanListQuery): Promise<Page<PlanResponse>> {
+    const step = { after: afterOf(query), take: query.limit + 1 };
+    const plans = await this.database.readSnapshot(actor, (db) => this.plans.list(db, query.buildId ?? null, step));
+    return toPage(
+      plans.map((plan) => toResponse(plan, null)),
+      query.limit,
+      (plan) => plan.id,
+      query,
+    );
+  }
+
+  async find(actor: Actor, id: string): Promise<Reply> {
+    const { plan, result } = await this.read(actor, id);
+    return found(toResponse(plan, result), etagOfPlan(plan));
+  }
+
+  async result(actor: Actor, id: string): Promise<Reply> {
+    const { plan, result } = await this.read(actor, id);
+    if (!result) return fail('plan-not-ready', { state: plan.state });
+    return found(result, etagOfParts(plan.id, result.schemaVersion, result.engineVersion));
+  }
+
+  async inputs(actor: Actor, id: string): Promise<Reply> {
+    const { plan, inputs } = await this.database.readSnapshot(actor, async (db) => ({ plan: must(await this.plans.find(db, id), WHAT), inputs: must(await this.plans.inputs(db, id), WHAT) }));
+    return found(inputs, etagOfParts(plan.id, plan.inputsSha256.slice(0, 16)));
+  }
+
+  private read(actor: Actor, id: string): Promise<{ plan: PlanRecord; result: PlanResult | null }> {
+    return this.database.readSnapshot(actor, async (db) => {
+      const plan = must(await this.plans.find(db, id), WHAT);
+      return { plan, result: plan.state === 'ready' ? await this.plans.result(db, id) : null };
+    });
+  }
+
+  private async collect(actor: Actor, body: PlanDto): Promise<{ orThrow: () => Promise<CollectedInputs> }> {
+    const outcome = this.database.readSnapshot(actor, (db) => this.reader.collect(db, actor.gardenId, body.buildId, body.asOf ?? null));
+    await outcome.catch(() => undefined);
+    return { orThrow: () => outcome };
+  }
+
+  private async insert(db: Db, actor: Actor, collected: CollectedInputs): Promise<PlanRecord> {
+    const planId = newId();
+    const revision = await this.plans.nextRevision(db, collected.buildId);
+    const inputs: PlanInputs = checkInputs({ ...collected, planId, revision, seed: seedOf(planId) });
+    const plan = await this.plans.insert(db, actor.keyId, inputs);
+    await audit(db, actor, { action: 'plan.create', objectType: WHAT, objectId: planId, after: { inputsSha256: plan.inputsSha256 } });
+    return plan;
+  }
+
+  /** `Prefer: wait=10` holds the answer back until the plan is finished, or the wait is over. */
+  private async afterWait(actor: Actor, request: Request, accepted: Reply): Promise<Reply> {
+    const waitMs = waitedFor(request, this.config.waitLimitMs);
+    const id = accepted.answer.location?.split('/').at(-1);
+    if (waitMs === null || id === undefined) return accepted;
+    const done = await waitUntil(waitMs, () => this.database.readSnapshot(actor, async (db) => (await this.plans.state(db, id)) !== 'computing'));
+    const { plan, result } = await this.read(actor, id);
+    const applied = { 'Preference-Applied': `wait=${waitMs / 1000}` };
+    return reply({ status: done ? 201 : 202, body: toResponse(plan, result), location: `/v1/plans/${id}`, etag: etagOfPlan(plan) }, done ? applied : { ...applied, ...RETRY_AFTER });
+  }
+}
