@@ -63,9 +63,9 @@ ul.dash li,ul.tick li,.steps li{position:relative}
 .strip{position:absolute;left:0;bottom:.4mm;width:100%;display:grid}
 .strip>svg{margin:1.4mm 3mm 0}
 .tblock{display:grid;grid-template-columns:repeat(6,minmax(0,1fr));grid-auto-rows:1fr}
-.tblock>div{padding:.4mm 1mm 0 1.5mm;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
-.tblock dt{font-size:var(--small);font-weight:500;line-height:3.1mm}
-.tblock dd{font-size:10.75pt;font-weight:500;line-height:3.9mm}
+.tblock>div{padding:.9mm 1mm 0 1.5mm;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
+.tblock dt{font-size:var(--small);font-weight:500;line-height:3mm}
+.tblock dd{font-size:10.75pt;font-weight:500;line-height:3.8mm}
 .tblock .big dd,.tblock h2{font-size:var(--lead);font-weight:700;line-height:3.9mm}
 .sheet{position:relative}
 `;

@@ -102,7 +102,8 @@ export class Figures {
 
   /** A written size on a drawing or a list: mm whole [ft-in to 1/8 in], or the other way round. */
   size(metres: number): Pair {
-    const { first, second } = this.pair(whole(metres * 1000), feetInches(metres));
+    // Written sizes carry no thousands mark: a comma in the sun reads as a point.
+    const { first, second } = this.pair(whole(metres * 1000).replace(/,/g, ''), feetInches(metres));
     return { first, second: `[${second}]` };
   }
 
@@ -184,6 +185,7 @@ export class Figures {
   }
 
   spacing(millimetres: number): string {
+    if (Math.abs(millimetres) < 10) return this.both(unit(decimal(millimetres, 1), 'mm'), unit(decimal(millimetres / 25.4, 2), 'in'));
     return this.both(unit(whole(millimetres), 'mm'), `${feetInches(millimetres / 1000)}`);
   }
 }

@@ -1,6 +1,7 @@
 import type { Note } from '@lathwork/model';
 import { NOTE_WORDS } from './en/notes.js';
-import { MATERIAL_WORDS, TASK_WORDS } from './en/common.js';
+import { MATERIAL_WORDS, MONTHS, TASK_WORDS } from './en/common.js';
+import { KEY_WORDS } from './en/notes-shape.js';
 import { decimal, hours, percent, whole, type Figures } from './figures.js';
 import { fill, listing } from './fill.js';
 
@@ -37,9 +38,14 @@ const BY_SUFFIX: readonly [string, (value: number, fig: Figures) => string][] = 
   ['W', (v) => `${whole(v)}\u00a0W`],
 ];
 
-const wordOf = (text: string): string => (MATERIAL_WORDS as Record<string, string>)[text] ?? (TASK_WORDS as Record<string, string>)[text] ?? text;
+const wordOf = (text: string): string => KEY_WORDS[text] ?? (MATERIAL_WORDS as Record<string, string>)[text] ?? (TASK_WORDS as Record<string, string>)[text] ?? text;
+
+/** Months come as numbers, alone or in a list. */
+const monthWord = (value: number | string): string => MONTHS[Number(value) - 1] ?? String(value);
 
 export function paramText(name: string, value: ParamValue, fig: Figures): string {
+  if (name === 'month' && !Array.isArray(value)) return monthWord(value as number | string);
+  if (name === 'months' && Array.isArray(value)) return listing(value.map(monthWord));
   if (typeof value === 'number') {
     const rule = BY_SUFFIX.find(([suffix]) => name.endsWith(suffix));
     return rule === undefined ? decimal(value, value % 1 === 0 ? 0 : 1) : rule[1](value, fig);

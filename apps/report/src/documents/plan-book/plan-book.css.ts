@@ -6,6 +6,7 @@ export const planBookCss = `
 .cover-a{display:grid;grid-template-columns:minmax(0,1fr) 62mm;gap:7mm}
 .facts{display:grid;grid-template-columns:auto minmax(0,1fr);column-gap:3mm;row-gap:1.2mm;align-content:start}
 .facts dt{font-weight:700}
+.contents{width:112mm}
 .contents td,.contents th{padding-top:0;padding-bottom:0}
 .look-a{display:grid;grid-template-columns:minmax(0,1fr) 72mm;gap:6mm;align-items:center}
 .look-b{display:grid;grid-template-columns:104mm minmax(0,1fr);gap:7mm}

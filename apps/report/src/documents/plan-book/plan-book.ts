@@ -7,7 +7,7 @@ import { fill } from '../../words/fill.js';
 import { drawingsOf } from './drawings-of.js';
 import { cardPart } from './pages/card.js';
 import { coverPage } from './pages/cover.js';
-import { anchorLogPart, budgetPart, cuttingPart, filmPart, gapsPart, glossaryPart, loadsPart, materialsPart, safetyPart, sourcesPart, weatherPart } from './pages/lists.js';
+import { anchorLogPart, budgetPart, cuttingPart, filmPart, gapsPart, loadsPart, materialsPart, safetyPart, sourcesPart, weatherPart } from './pages/lists.js';
 import { lookPart } from './pages/look.js';
 import { nightsPart } from './pages/nights.js';
 import { sheetParts } from './pages/sheets.js';
@@ -43,8 +43,7 @@ function partsOf(ctx: Context): { parts: BookPart[]; leftOut: string[] } {
     weatherPart(ctx),
     safetyPart(ctx),
     ...orSay(gapsPart(ctx), pages.gaps.title),
-    ...orSay(sourcesPart(ctx), pages.sources.title),
-    glossaryPart(),
+    sourcesPart(ctx),
   ];
   return { parts, leftOut };
 }

@@ -199,7 +199,7 @@ export const pages = {
   weather: { title: 'Weather and storm card', go: 'Go or no go', cols: { stage: 'Stage', wind: 'Wind', dry: 'Dry', air: 'Air', ground: 'Ground' } },
   safety: { title: 'Safety notes by stage', general: 'At all times', before: 'Before: {task}', status: 'Read out loud before work' },
   gaps: { title: 'What was not assessed', intro: 'These things are open. The plan has no number for them.', months: 'Weather: {count} of 12 months have no record.' },
-  sources: { title: 'Sources', table: 'Where the figures come from', cols: { what: 'Source', by: 'Published by', year: 'Year', quality: 'Kind' }, note: 'Our judgement and figures from memory are marked as such. Trust them least.', superseded: 'newer: {by}' },
+  sources: { title: 'Sources and words', table: 'Where the figures come from', cols: { what: 'Source', by: 'Published by', year: 'Year', quality: 'Kind' }, note: 'Our judgement and figures from memory are marked as such. Trust them least.', superseded: 'newer: {by}' },
   record: 'Made by plan engine {engine}, plan {plan}, revision {revision}.',
   glossary: { title: 'Words in this book' },
 } as const;

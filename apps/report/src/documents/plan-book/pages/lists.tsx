@@ -178,29 +178,27 @@ export function gapsPart(ctx: Context): FlowPart | null {
   return flow('gaps', pages.gaps.title, [block(<p>{pages.gaps.intro}</p>, true), block(<Dashes items={[...new Set(items)]} />)]);
 }
 
-export function sourcesPart(ctx: Context): FlowPart | null {
-  const { sources } = ctx.result;
-  if (sources.length === 0) return null;
+/** Sources with years and kinds, then the word list; the page closes with what made it. */
+export function sourcesPart(ctx: Context): FlowPart {
   const w = pages.sources;
-  const rows = sources.map((s) => ({ cells: [s.supersededBy === undefined ? s.title : `${s.title} (${fill(w.superseded, { by: s.supersededBy })})`, s.publisher === '' ? common.none : s.publisher, s.year === null ? common.unknown : String(s.year), QUALITY_WORDS[s.quality]] }));
+  const rows = ctx.result.sources.map((s) => ({ cells: [s.supersededBy === undefined ? s.title : `${s.title} (${fill(w.superseded, { by: s.supersededBy })})`, s.publisher === '' ? common.none : s.publisher, s.year === null ? common.unknown : String(s.year), QUALITY_WORDS[s.quality]] }));
   const r = ctx.result;
   return flow('sources', w.title, [
     ...table({ caption: w.table, columns: [{ head: w.cols.what, widthMm: null, left: true }, { head: w.cols.by, widthMm: 46, left: true }, { head: w.cols.year, widthMm: 19 }, { head: w.cols.quality, widthMm: 32, left: true }], rows }),
-    block(<NoteText>{w.note} {fill(pages.record, { engine: r.engineVersion, plan: r.planId, revision: r.revision })}</NoteText>),
+    block(<NoteText>{w.note}</NoteText>),
+    block(
+      <div>
+        <h3 class="gap">{pages.glossary.title}</h3>
+        <dl class="words">
+          {GLOSSARY.map(([word, meaning]) => (
+            <>
+              <dt>{word}</dt>
+              <dd>{meaning}</dd>
+            </>
+          ))}
+        </dl>
+      </div>,
+    ),
+    block(<NoteText>{fill(pages.record, { engine: r.engineVersion, plan: r.planId, revision: r.revision })}</NoteText>),
   ]);
 }
-
-export const glossaryPart = (): FlowPart =>
-  flow('glossary', pages.glossary.title, [
-    block(
-      <dl class="words">
-        {GLOSSARY.map(([word, meaning]) => (
-          <>
-            <dt>{word}</dt>
-            <dd>{meaning}</dd>
-          </>
-        ))}
-      </dl>,
-    ),
-  ]);
-

@@ -122,7 +122,7 @@ export function filmTables(ctx: Context): TableSpec[] {
   const sheets: Row[] = geometry.filmSheets.map((s) => ({ cells: [s.sheetId, SHEET_WORDS[s.covers], `${ctx.fig.sizeText(s.lengthM)} \u00d7 ${ctx.fig.sizeText(s.widthM)}`, whole(s.strips), s.seams === 0 ? common.none : fill(f.lap, { seams: s.seams, lap: ctx.fig.spacing(s.seamLapM * 1000) })] }));
   const zones: Row[] = fastening.zones.map((z) => ({ cells: [ZONE_WORDS[z.zone], z.suctionPa === null ? common.notAssessed : ctx.fig.pressure(z.suctionPa), z.lineLoadNPerM === null ? common.notAssessed : ctx.fig.lineLoad(z.lineLoadNPerM), ctx.fig.spacing(z.spacingMm), ctx.fig.run(z.runM), whole(z.screws)] }));
   return [
-    { caption: f.order, columns: [{ head: f.cols.mark, widthMm: 18 }, { head: f.cols.covers, widthMm: 32, left: true }, { head: f.cols.size, widthMm: 62, key: true }, { head: f.cols.strips, widthMm: 18 }, { head: f.cols.seams, widthMm: null, left: true }], rows: sheets },
+    { caption: f.order, columns: [{ head: f.cols.mark, widthMm: 14 }, { head: f.cols.covers, widthMm: 30, left: true }, { head: f.cols.size, widthMm: 82, key: true }, { head: f.cols.strips, widthMm: 14 }, { head: f.cols.seams, widthMm: null, left: true }], rows: sheets },
     { caption: f.fasten, columns: [{ head: f.fcols.zone, widthMm: 18 }, { head: f.fcols.suction, widthMm: 36 }, { head: f.fcols.line, widthMm: 40 }, { head: f.fcols.spacing, widthMm: null, key: true }, { head: f.fcols.run, widthMm: 22 }, { head: f.fcols.screws, widthMm: 18 }], rows: zones },
   ];
 }

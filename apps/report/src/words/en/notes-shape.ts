@@ -1,0 +1,41 @@
+/** Wording of the notes of the climate and geometry rooms. */
+export const SHAPE_NOTES: Record<string, string> = {
+  'climate.station': 'Figures come from {station}, {distanceM} away. They are {kind} of {period}. The site lies {heightDifferenceM} from its height, so temperatures moved by {heightCorrectionK}.',
+  'climate.far-station': '{station} is far: {distanceM} away, {heightDifferenceM} in height. Ask someone who has gardened here.',
+  'climate.station-too-far': '{station} is too far to speak for this place: {distanceM}. Are latitude and longitude swapped? No night is promised.',
+  'climate.month-missing': '{month} has no record and stays empty. The year is told from {recordCount} of 12 months.',
+  'climate.month-contradicts': 'In {months} the record names nights warmer than days. They were left out. Where do the figures come from?',
+  'climate.sunshine-over-daylight': 'In {months} the record has more sunshine than daylight. It was held to the daylight.',
+  'climate.night-blocked': 'No cold night can be given: {reason}. Months on record: {recordCount}.',
+  'climate.night-basis': 'The cold night, {lowC}, is {basis}. Half of all years have a colder one. The worst can be {doubtK} lower.',
+  'climate.cold-night-estimated': 'In {months} the coldest night is not on record. It was taken {spreadK} under the mean night.',
+  'climate.sun-basis': 'Sun was found from sunshine hours in {sunshineMonthsCount} months and from temperature in {rangeMonthsCount}. In {noneMonthsCount} it was not found.',
+  'climate.sunny-day-estimated': 'The warm sunny day of each month is an estimate. About one day in six is warmer.',
+  'climate.polar-night': 'In {months} the sun does not rise.',
+  'climate.no-shut-nights': 'No month has nights so cold that the shelter must be shut. The clear day shown is in {month}.',
+  'climate.outside-validity': '{subject} lies outside the range the climate figures hold for: {value}, not {min} to {max}.',
+  'geometry.opening-too-tall': '{subject} is too tall for the {wall} wall by {shortfallM}. It is not drawn. You can: {remedies}.',
+  'geometry.opening-has-no-wall': '{subject} is meant for the {wall} wall, which this shelter does not have.',
+  'geometry.opening-off-the-wall': '{subject} runs {overhangM} past the end of the {wall} wall.',
+  'geometry.openings-overlap': '{subject} and {other} claim the same place in the {wall} wall. {subject} is not drawn.',
+  'geometry.ridge-not-above-eave': 'The ridge, {ridgeM}, is not above the eave, {eaveM}. Measure again.',
+  'geometry.arch-wider-than-feet': 'The arch stands out beyond its feet by {bulgeM} on each side.',
+  'geometry.bow-outside-length': 'A bow at {atM} stands outside the length of {lengthM}.',
+  'geometry.too-few-legs': 'One bow cannot stand alone. At least two are needed; there are {bowsCount}.',
+  'geometry.bows-do-not-cover-length': 'The bows do not reach both ends. {missingM} of film has no frame under it.',
+  'geometry.rafters-cannot-meet': 'The two rafters cannot meet: {leftM} and {rightM} over {widthM}. Measure again, or look for a lost piece.',
+  'geometry.rafters-do-not-close': 'The two rafters differ: {leftM} and {rightM}. They meet {ridgeOffCentreM} off the middle. You can: {remedies}.',
+  'geometry.ridge-differs-from-rafters': 'The rafters give a ridge of {ridgeFromRaftersM}, the plan says {ridgeGivenM}. Measure again before cutting.',
+  'geometry.roll-narrower-than-girth': 'The roll, {rollWidthM}, is {shortM} too narrow to go over the top. Use {stripsCount} strips, or: {remedies}.',
+  'geometry.outside-validity': '{subject} lies outside the range this method is meant for: {value}, not {min} to {max}.',
+};
+
+/** Words for the keys that notes carry as params. */
+export const KEY_WORDS: Record<string, string> = {
+  means: 'means', normals: 'official normals',
+  noRecord: 'no month is on record', coldestMonthMissing: 'a missing month is likely the coldest', stationTooFar: 'the station is too far', outsideValidity: 'the place lies outside the method',
+  annualExtremeMinimum: 'the mean of the coldest night of each year', monthlyAbsoluteMinimum: 'the coldest month\u2019s coldest night, less a margin', monthlyMeanLessSpread: 'the coldest month\u2019s mean night, less a margin',
+  moveUnderRidge: 'move it under the ridge', lowerThreshold: 'lower the threshold', trimIfSolidWood: 'trim it if it is solid wood', otherTag: 'take another one from the pile',
+  ridgeOffCentre: 'accept a ridge off the middle', cutLonger: 'cut the longer one', packShorter: 'pack the shorter one',
+  lappedSeamOnRigidMember: 'lap it over a rigid part', roofAndWallsSeparate: 'cover roof and walls separately',
+};
