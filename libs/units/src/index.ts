@@ -1,1 +1,22 @@
 export * from './quantity.js';
+export { unitOfName } from './suffixes.js';
+export * from './factors.js';
+export { exampleOf, parseFilmThickness, parseLength, parseQuantity, parseTemperature, parseTemperatureDifference, type ParsedQuantity, type ParseFaultCode, type ParseWarning } from './parse.js';
+export {
+  ENGLISH,
+  formatEighths,
+  formatFeetInches,
+  formatLength,
+  formatMillimetres,
+  formatMoney,
+  formatNumber,
+  formatQuantity,
+  formatRange,
+  formatTemperature,
+  formatTemperatureRange,
+  type QuantityKind,
+  type Separators,
+  type UnitSystem,
+} from './format.js';
+export { currencyDigits } from './currency.js';
+export { roundChain, type ChainStep, type RoundedChain } from './round-chain.js';
