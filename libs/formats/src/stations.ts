@@ -1,0 +1,194 @@
+import type { ClimateInputs, ClimateMonthInputs } from '@lathwork/model';
+
+/** One station of the table of means. `null` is "no record" and is never filled in. */
+export interface StationRecord {
+  stationId: string;
+  name: string;
+  country: string;
+  latitudeDeg: number;
+  longitudeDeg: number;
+  elevationM: number;
+  yearsCount: number;
+  /** January to December. */
+  months: ClimateMonthInputs[];
+  annualExtremeMinC: number | null;
+  annualExtremeMinYearsCount: number | null;
+}
+
+export interface LineFault {
+  line: number;
+  column: string | null;
+  code: 'missing-column' | 'field-count' | 'not-a-number' | 'out-of-range' | 'empty' | 'duplicate' | 'no-header' | 'unclosed-quote';
+  message: string;
+}
+
+export interface StationTable {
+  stations: StationRecord[];
+  faults: LineFault[];
+}
+
+export const STATION_PERIOD = '2003-2021';
+export const STATION_KIND = 'means';
+export const STATION_CREDIT = 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt';
+
+interface Field {
+  min: number;
+  max: number;
+  required?: true;
+  whole?: true;
+}
+const SITE_FIELDS = {
+  latitudeDeg: { min: -90, max: 90, required: true },
+  longitudeDeg: { min: -180, max: 180, required: true },
+  elevationM: { min: -430, max: 9000, required: true },
+  yearsCount: { min: 1, max: 300, required: true, whole: true },
+  annualExtremeMinC: { min: -90, max: 50 },
+  annualExtremeMinYearsCount: { min: 1, max: 300, whole: true },
+} as const satisfies Record<string, Field>;
+/** The limits are those of the plan's own inputs, so that a record that passes here is taken there. */
+const MONTH_FIELDS = {
+  tMaxC: { min: -80, max: 60 },
+  tMinC: { min: -90, max: 50 },
+  vapourHPa: { min: 0, max: 60 },
+  precipitationMm: { min: 0, max: 5000 },
+  sunshineH: { min: 0, max: 750 },
+  absoluteMinMeanC: { min: -90, max: 50 },
+} as const satisfies Record<string, Field>;
+
+const MONTHS = Array.from({ length: 12 }, (_, m) => String(m + 1).padStart(2, '0'));
+const TEXT_FIELDS = ['stationId', 'name', 'country'] as const;
+const COLUMNS: readonly string[] = [...TEXT_FIELDS, ...Object.keys(SITE_FIELDS), ...Object.keys(MONTH_FIELDS).flatMap((f) => MONTHS.map((m) => f + m))];
+
+/** Fields of one CSV line; null where a quote is left open. */
+const fieldsOf = (line: string): string[] | null => {
+  const out: string[] = [];
+  let field = '';
+  let inQuotes = false;
+  for (let i = 0; i < line.length; i++) {
+    const mark = line[i] ?? '';
+    if (inQuotes && mark === '"' && line[i + 1] === '"') {
+      field += '"';
+      i++;
+    } else if (mark === '"') inQuotes = !inQuotes;
+    else if (mark === ',' && !inQuotes) {
+      out.push(field.trim());
+      field = '';
+    } else field += mark;
+  }
+  out.push(field.trim());
+  return inQuotes ? null : out;
+};
+
+class Line {
+  readonly faults: LineFault[] = [];
+  constructor(
+    private readonly number: number,
+    private readonly at: ReadonlyMap<string, number>,
+    private readonly fields: readonly string[],
+  ) {}
+
+  text(column: string): string {
+    const value = this.fields[this.at.get(column) ?? -1] ?? '';
+    if (value === '') this.fault(column, 'empty', `${column} is empty`);
+    return value;
+  }
+
+  value(column: string, limits: Field): number | null {
+    const raw = this.fields[this.at.get(column) ?? -1] ?? '';
+    if (raw === '') {
+      if (limits.required) this.fault(column, 'empty', `${column} is empty`);
+      return null;
+    }
+    if (!/^[-+]?\d+(\.\d+)?$/.test(raw) || (limits.whole && !/^\d+$/.test(raw))) {
+      this.fault(column, 'not-a-number', `${column} is "${raw.slice(0, 20)}", not a ${limits.whole ? 'whole ' : ''}number`);
+      return null;
+    }
+    const value = Number(raw);
+    if (value < limits.min || value > limits.max) this.fault(column, 'out-of-range', `${column} is ${raw}, outside ${limits.min} to ${limits.max}`);
+    return value === 0 ? 0 : value;
+  }
+
+  private fault(column: string, code: LineFault['code'], message: string): void {
+    this.faults.push({ line: this.number, column, code, message });
+  }
+}
+
+/** Pascals with one decimal: a tenth of a hectopascal is ten pascals, and the product must not show the binary remainder. */
+const hPaToPa = (value: number | null): number | null => (value === null ? null : Math.round(value * 1000) / 10);
+
+const stationOf = (line: Line): StationRecord => ({
+  stationId: line.text('stationId'),
+  name: line.text('name'),
+  country: line.text('country'),
+  latitudeDeg: line.value('latitudeDeg', SITE_FIELDS.latitudeDeg) ?? 0,
+  longitudeDeg: line.value('longitudeDeg', SITE_FIELDS.longitudeDeg) ?? 0,
+  elevationM: line.value('elevationM', SITE_FIELDS.elevationM) ?? 0,
+  yearsCount: line.value('yearsCount', SITE_FIELDS.yearsCount) ?? 0,
+  months: MONTHS.map((m) => ({
+    tMaxC: line.value(`tMaxC${m}`, MONTH_FIELDS.tMaxC),
+    tMinC: line.value(`tMinC${m}`, MONTH_FIELDS.tMinC),
+    vapourPressurePa: hPaToPa(line.value(`vapourHPa${m}`, MONTH_FIELDS.vapourHPa)),
+    precipitationMm: line.value(`precipitationMm${m}`, MONTH_FIELDS.precipitationMm),
+    sunshineH: line.value(`sunshineH${m}`, MONTH_FIELDS.sunshineH),
+    absoluteMinMeanC: line.value(`absoluteMinMeanC${m}`, MONTH_FIELDS.absoluteMinMeanC),
+  })),
+  annualExtremeMinC: line.value('annualExtremeMinC', SITE_FIELDS.annualExtremeMinC),
+  annualExtremeMinYearsCount: line.value('annualExtremeMinYearsCount', SITE_FIELDS.annualExtremeMinYearsCount),
+});
+
+const headerOf = (line: number, names: readonly string[]): { at: Map<string, number>; faults: LineFault[] } => {
+  const at = new Map(names.map((name, i) => [name, i]));
+  const faults = COLUMNS.filter((c) => !at.has(c)).map((column): LineFault => ({ line, column, code: 'missing-column', message: `the table has no column ${column}` }));
+  return { at, faults };
+};
+
+/**
+ * Reads the table of station means. Columns are found by name; lines that begin with # are remarks. A line with a fault
+ * gives no record, and every fault of it is told with its line number, so that nothing half-read goes on.
+ */
+export const parseStations = (text: string): StationTable => {
+  const stations: StationRecord[] = [];
+  const faults: LineFault[] = [];
+  const seen = new Set<string>();
+  let at: Map<string, number> | null = null;
+  for (const [index, raw] of text.replace(/^\uFEFF/, '').split(/\r?\n/).entries()) {
+    if (raw.trim() === '' || raw.startsWith('#')) continue;
+    const number = index + 1;
+    const fields = fieldsOf(raw);
+    if (!fields) {
+      faults.push({ line: number, column: null, code: 'unclosed-quote', message: 'a quoted field is not closed on its line' });
+    } else if (at === null) {
+      const header = headerOf(number, fields);
+      if (header.faults.length > 0) return { stations: [], faults: header.faults };
+      at = header.at;
+    } else if (fields.length !== at.size) {
+      faults.push({ line: number, column: null, code: 'field-count', message: `${fields.length} fields, the header has ${at.size}` });
+    } else {
+      const line = new Line(number, at, fields);
+      const station = stationOf(line);
+      if (line.faults.length > 0) faults.push(...line.faults);
+      else if (seen.has(station.stationId)) faults.push({ line: number, column: 'stationId', code: 'duplicate', message: `station ${station.stationId} stands twice` });
+      else stations.push(station);
+      seen.add(station.stationId);
+    }
+  }
+  if (at === null && faults.length === 0) faults.push({ line: 1, column: null, code: 'no-header', message: 'the table has no header line' });
+  return { stations, faults };
+};
+
+/** A station as the climate of a plan, with its distance to the site. */
+export const climateInputsOf = (station: StationRecord, distanceM: number): ClimateInputs => ({
+  stationId: station.stationId,
+  stationName: station.name,
+  country: station.country,
+  stationLatitudeDeg: station.latitudeDeg,
+  stationLongitudeDeg: station.longitudeDeg,
+  stationElevationM: station.elevationM,
+  distanceM,
+  period: STATION_PERIOD,
+  kind: STATION_KIND,
+  credit: STATION_CREDIT,
+  months: station.months,
+  annualExtremeMinC: station.annualExtremeMinC,
+  annualExtremeMinYearsCount: station.annualExtremeMinYearsCount,
+});
