@@ -83,8 +83,8 @@ export function drawWindArrow(plate: Plate, c: XY, lengthMm: number, paperDeg: n
     plate.take({ x: c[0] - h, y: c[1] - h, w: lengthMm, h: lengthMm });
   }
   const lines = wrapWords(paperDeg === null ? words.stormWindUnknown : words.stormWind, 'small', maxWidthMm);
-  const top = paperDeg === null ? c[1] : c[1] + lengthMm / 2 + 2.6;
-  lines.forEach((s, i) => plate.text(c[0], top + i * 3.8, s, 'small', 'middle'));
+  const x = paperDeg === null ? c[0] - lengthMm / 2 : c[0] + lengthMm / 2 + 1.5;
+  lines.forEach((s, i) => plate.text(x, c[1] + 1.1 + (i - (lines.length - 1) / 2) * 3.8, s, 'small'));
 }
 
 /** Breaks at spaces only; a word longer than the room stands alone on its line. */

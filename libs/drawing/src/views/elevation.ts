@@ -7,7 +7,7 @@ import { textWidth } from '../primitives.js';
 import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type Scale, type UnitSystem, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
-import { drawWall } from './wall.js';
+import { drawWall, HOST_M } from './wall.js';
 import { compassWord, headingFor, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
 
 const EDGE_MM = 4.6;
@@ -59,13 +59,17 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
   const row = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ox, parts, k), parts, o.units, limits);
   const rows = [...(seen.length > 0 ? [partsAlong(seen.map((s) => [s.u1, s.u2] as const), span)] : []), ...(side ? [bays(o)] : []), [gap(span)]].filter((parts, i, all) => i === all.length - 1 || parts.length > 1);
   const column = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 20, ground - geometry.ridgeM * k - 12]);
-  const heights = geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
+  const highSide = o.shelter.structure.kind === 'leanTo' && o.view === 'right';
+  const heights = !highSide && geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
   return {
     below: rows.map(row),
     left: heightGroups(seen).map((g) => ({ name: g.name, layout: column(g.parts(geometry.eaveM)) })),
     right: [...heights, [gap(geometry.ridgeM)]].map(column),
   };
 }
+
+/** Room beside an end view that the wall of a lean-to takes. */
+const hostRoomM = (o: ElevationOptions): number => (o.shelter.structure.kind === 'leanTo' && (o.view === 'front' || o.view === 'back') ? HOST_M : 0);
 
 const depthOf = (layouts: readonly ChainLayout[]): number => layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? EDGE_MM : 0);
 
@@ -74,8 +78,9 @@ function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening
   const scale = scaleOf(Math.round(1000 / k));
   const first = chainsAt(o, seen, k, 0, 0, [-20, span * k + 20]);
   const nameRoom = Math.max(0, ...first.left.map((l) => textWidth(l.name, 'small b') / 2 - EDGE_MM + 1));
-  const left = Math.max(depthOf(first.left.map((l) => l.layout)) + nameRoom, 9);
-  const right = depthOf(first.right) + (o.shelter.structure.kind === 'leanTo' ? 2 : 0);
+  const host = hostRoomM(o) * k;
+  const left = Math.max(depthOf(first.left.map((l) => l.layout)) + nameRoom, 9) + (o.view === 'back' ? host : 0);
+  const right = depthOf(first.right) + (o.view === 'front' ? host : 0);
   const widthMm = left + span * k + right;
   const heading = headingFor(title, widthMm, scale, words, o.heading ?? true);
   const ground = heading.heightMm + 4.5 + o.shelter.geometry.ridgeM * k;
@@ -93,17 +98,19 @@ function drawChains(plate: Plate, o: ElevationOptions, l: Layout): void {
     drawChain(plate, layout, { at, from: i === 0 ? ground + GROUND_MM : at - 3.2, side: 1 });
     at += layout.extraMm;
   });
-  let x = ox;
+  const host = hostRoomM(o) * k;
+  let x = ox - (o.view === 'back' ? host : 0);
   chains.left.forEach(({ layout, name }, i) => {
     x -= i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
     drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : x + 4)), side: -1, vertical: true });
     plate.text(x, Math.min(...layout.stations) - 3, name, 'small b', 'middle');
     x -= layout.extraMm;
   });
-  x = ox + span;
+  const edge = ox + span + (o.view === 'front' ? host : 0);
+  x = edge;
   chains.right.forEach((layout, i) => {
     x += i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
-    drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? topEdge(o, l, i) : ox + span + 1)), side: 1, vertical: true });
+    drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? topEdge(o, l, i) : edge + 1)), side: 1, vertical: true });
     x += layout.extraMm;
   });
 }
@@ -111,10 +118,11 @@ function drawChains(plate: Plate, o: ElevationOptions, l: Layout): void {
 /** The extension line of the ridge starts at the ridge; the outer chain's starts behind the inner chain. */
 function topEdge(o: ElevationOptions, l: Layout, chain: number): number {
   const span = spanOf(o.view, o.shelter) * l.k;
-  if (chain > 0) return l.ox + span + FIRST_CHAIN_MM + 0.5;
+  const host = o.view === 'front' ? hostRoomM(o) * l.k : 0;
+  if (chain > 0) return l.ox + span + host + FIRST_CHAIN_MM + 0.5;
   const lean = o.shelter.structure.kind === 'leanTo';
   const end = o.view === 'front' || o.view === 'back';
-  return end && !(lean && o.view === 'front') ? l.ox + (lean ? 0 : span / 2) + tubeM(o.shelter) * l.k + 1.5 : l.ox + span + 1;
+  return end && !(lean && o.view === 'front') ? l.ox + (lean ? 0 : span / 2) + tubeM(o.shelter) * l.k + 1.5 : l.ox + span + host + 1;
 }
 
 function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout): MarkToPlace[] {
@@ -169,7 +177,7 @@ export function elevation(o: ElevationOptions): Drawing {
   if (scale === null) throw new DoesNotFitError(`the ${o.view} elevation does not fit its box at any scale`);
   const l = layoutAt(o, title, seen, 1000 / scale.denominator, words);
   const plate = new Plate();
-  drawWall(plate, o.view, o.shelter, (u, z) => [l.ox + u * l.k, l.ground - z * l.k], l.k, words);
+  drawWall(plate, o.view, o.shelter, (u, z) => [l.ox + u * l.k, l.ground - z * l.k], l.k);
   l.heading.draw(plate, l.scale);
   drawChains(plate, o, l);
   placeMarks(plate, marksFor(o, seen, l), { x: 0.5, y: 0.5, w: l.widthMm - 1, h: l.heightMm - 1 });

@@ -76,17 +76,20 @@ const BAR_MAX_MM = 52;
 export interface Heading {
   title: string;
   heightMm: number;
+  /** How far the title and the bar reach from the left. */
+  usedMm: number;
   draw: (plate: Plate, scale: Scale) => void;
 }
 /** View title and scale bar: side by side where the width allows, else one under the other. */
 export function headingFor(title: string, widthMm: number, scale: Scale, words: Words, wanted: boolean): Heading {
-  if (!wanted) return { title, heightMm: 1, draw: () => undefined };
+  if (!wanted) return { title, heightMm: 1, usedMm: 0, draw: () => undefined };
   const full = `${title}, ${scale.text}`;
   const bar = barLengths(scale, Math.min(BAR_MAX_MM, widthMm - 12));
   const beside = textWidth(full, 'head') + 10 + bar.widthMm + 8 <= widthMm;
   return {
     title: full,
     heightMm: beside ? SCALE_BAR_HEIGHT_MM + 3 : HEAD_ROW_MM + SCALE_BAR_HEIGHT_MM + 2.5,
+    usedMm: beside ? textWidth(full, 'head') + 10 + bar.widthMm : Math.max(textWidth(full, 'head'), bar.widthMm),
     draw: (plate, s) => {
       plate.text(0.5, capHeight('head') + 1.2, full, 'head');
       if (beside) drawScaleBar(plate, textWidth(full, 'head') + 10, 0, s, Math.min(BAR_MAX_MM, widthMm - 12), words);

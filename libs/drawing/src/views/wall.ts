@@ -2,7 +2,6 @@ import type { Member } from '../model-types.js';
 import type { Plate } from '../plate.js';
 import { HATCH } from '../primitives.js';
 import type { Shelter, XY } from '../types.js';
-import type { Words } from '../words.js';
 import { alongWall, band, membersIn, openingsIn, profile, SILL_M, spanOf, STUD_M, tubeM, type SeenOpening, type ViewName } from './shelter.js';
 
 type Project = (u: number, z: number) => XY;
@@ -97,9 +96,9 @@ function sideWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, k:
   if (!high) plate.path([P(0, eave), P(0, geometry.ridgeM), P(length, geometry.ridgeM), P(length, eave)], 'vis');
 }
 
-const HOST_M = 0.2;
+export const HOST_M = 0.2;
 /** The wall a lean-to stands against: cut, so hatched. */
-function hostWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, words: Words): void {
+function hostWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter): void {
   const host = shelter.structure.hostWall;
   if (shelter.structure.kind !== 'leanTo' || (view !== 'front' && view !== 'back')) return;
   const top = Math.min(host?.heightM ?? shelter.geometry.ridgeM, shelter.geometry.ridgeM);
@@ -108,15 +107,14 @@ function hostWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, wo
   const corners: XY[] = [P(u1, 0), P(u2, 0), P(u2, top), P(u1, top)];
   plate.poly(corners, 'face');
   plate.hatch(corners, HATCH.close);
-  void words;
 }
 
 /** Everything that is seen of one wall, from the back to the front. */
-export function drawWall(plate: Plate, view: ViewName, shelter: Shelter, P: Project, k: number, words: Words): void {
+export function drawWall(plate: Plate, view: ViewName, shelter: Shelter, P: Project, k: number): void {
   const span = spanOf(view, shelter);
   const seen = openingsIn(view, shelter);
   const end = view === 'front' || view === 'back';
-  hostWall(plate, P, view, shelter, words);
+  hostWall(plate, P, view, shelter);
   if (!end) sideWall(plate, P, view, shelter, k);
   drawBoards(plate, P, view, shelter, k, seen);
   if (end) endWall(plate, P, view, shelter, k);
