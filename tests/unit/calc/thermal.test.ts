@@ -76,6 +76,13 @@ describe('thermal room', () => {
     });
   });
 
+  test('colder than the sky models were made for: no night is given', () => {
+    const out = computeThermal(thermalInput({ climate: climate({ latitudeDeg: 65, meanC: -15, swingK: 25, rangeK: 8, designLowC: -52, clearMonth: 5 }) }));
+    expect(out.result.verdict).toBe('notAssessed');
+    expect(out.result.designNights).toEqual([]);
+    expect(out.notes.find((n) => n.code === 'thermal.outside-validity')).toMatchObject({ severity: 'stop', subject: 'outsideLowC' });
+  });
+
   test('openings are split at half height and by wall; one that does not fit is not counted', () => {
     const geometry = canopyGeometry();
     const v = ventOpenings(geometry);

@@ -1,4 +1,4 @@
-import { LEAF, SOIL } from '../data/materials-thermal.js';
+import { LEAF, SOIL, type FloorFinish } from '../data/materials-thermal.js';
 import { SOIL_LAYERS_M } from '../physics/ground.js';
 import type { Shelter, Variant } from './thermal-shelter.js';
 
@@ -9,6 +9,8 @@ export interface Nodes {
   /** Columns of soil, top layer first; two when the beds lie under an inner cover. */
   soil: number[][];
   soilM2: number[];
+  /** What lies on each column. */
+  finish: FloorFinish[];
   floor: number[];
   water: number[];
   leaf: number;
@@ -37,7 +39,8 @@ export const nodesOf = (s: Shelter, v: Variant): Nodes => {
     for (let i = SOIL_LAYERS_M.length - 1; i >= 0; i--) column[i] = add(layerStore(i) * area);
     return column;
   });
-  const floor = soilM2.map((area) => add(Math.max(s.floor.storeJPerM2K, 2000) * area));
+  const finish = v.innerCover ? [s.pathFloor, s.bedFloor] : [s.floor];
+  const floor = soilM2.map((area, c) => add(Math.max(finish[c]?.storeJPerM2K ?? 0, 2000) * area));
   const water = v.water ? s.water.map((w) => add(w.storeJPerK)) : [];
   const leaf = add(LEAF.storeJPerM2K * s.leafM2);
   const underM3 = v.innerCover ? Math.min(ROW_HEIGHT_M * s.bedM2, 0.5 * s.volumeM3) : 0;
@@ -54,6 +57,7 @@ export const nodesOf = (s: Shelter, v: Variant): Nodes => {
     capacity: Float64Array.from(capacity),
     soil,
     soilM2,
+    finish,
     floor,
     water,
     leaf,

@@ -148,7 +148,7 @@ export class ThermalRun {
     for (let c = 0; c < at.soil.length; c++) {
       const column = at.soil[c]!;
       const area = at.soilM2[c]!;
-      n.link(at.floor[c]!, column[0]!, area / (this.s.floor.resistanceM2KPerW + SOIL_LAYERS_M[0] / 2 / top));
+      n.link(at.floor[c]!, column[0]!, area / (at.finish[c]!.resistanceM2KPerW + SOIL_LAYERS_M[0] / 2 / top));
       for (let i = 0; i + 1 < column.length; i++) {
         const upper = SOIL_LAYERS_M[i]! / 2 / (i < 3 ? top : k);
         const lower = SOIL_LAYERS_M[i + 1]! / 2 / (i + 1 < 3 ? top : k);
@@ -285,7 +285,7 @@ export class ThermalRun {
       const last = at.floor.length - 1;
       for (let c = 0; c <= last; c++) {
         const over = c === last ? at.cropAir : at.air;
-        this.exchange(at.floor[c]!, at.soilM2[c]! * s.floor.wetFrac * this.level(at.floor[c]!, over, 1), gamma);
+        this.exchange(at.floor[c]!, at.soilM2[c]! * at.finish[c]!.wetFrac * this.level(at.floor[c]!, over, 1), gamma);
       }
     }
     for (let c = 0; c < 2; c++) {
@@ -331,7 +331,7 @@ export class ThermalRun {
     n.gain(at.vapour, leaf * LEAF.evaporatedFrac);
     const last = at.floor.length - 1;
     const dimmed = max(0, 1 - (this.variant.water ? (f.shadowW[k]! * this.draw.solarFactor) / max(level * s.floorM2, 1) : 0));
-    for (let c = 0; c <= last; c++) n.gain(at.floor[c]!, level * dimmed * s.floor.absorbedFrac * max(0, at.soilM2[c]! - (c === last ? s.leafM2 : 0)));
+    for (let c = 0; c <= last; c++) n.gain(at.floor[c]!, level * dimmed * at.finish[c]!.absorbedFrac * max(0, at.soilM2[c]! - (c === last ? s.leafM2 : 0)));
     for (let w = 0; w < at.water.length; w++) n.gain(at.water[w]!, f.waterW[w]![k]! * this.draw.solarFactor);
     n.gain(at.air, f.airW[k]! * this.draw.solarFactor);
     n.gain(at.film[0]!, f.roofW[k]!);

@@ -44,7 +44,11 @@ export interface Shelter {
   bedM2: number;
   leafM2: number;
   water: readonly WaterClass[];
+  /** Paths and beds together, where one column of soil stands for both. */
   floor: FloorFinish;
+  /** Apart, where the beds lie under an inner cover: what is round them, and what is under it. */
+  pathFloor: FloorFinish;
+  bedFloor: FloorFinish;
   floorMoist: boolean;
   leakCm2: number;
   shelterClass: ShelterClass;
@@ -177,6 +181,8 @@ export const shelterOf = (site: SiteInputs, structure: StructureInputs, geometry
     leafM2: Math.max(LEAF.ofBedsFrac * Math.min(structure.bedsM2, 0.9 * floorM2), LEAF.leastOfFloorFrac * floorM2),
     water: waterClasses(structure),
     floor: mixedFloor(FLOORS[structure.floor], Math.min(1, structure.bedsM2 / floorM2)),
+    pathFloor: FLOORS[structure.floor],
+    bedFloor: structure.bedsM2 > 0 ? FLOORS.soil : FLOORS[structure.floor],
     floorMoist: structure.floorMoist,
     leakCm2: LEAK_CM2_PER_M2[structure.airLeaks] * (area(0) + area(1)),
     shelterClass: SHELTER_BY_EXPOSURE[site.exposure],

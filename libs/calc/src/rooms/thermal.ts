@@ -29,7 +29,7 @@ export const THERMAL_MODEL = {
   title: 'Nights and days inside: one-zone node model with soil, film and sky',
   ranges: {
     elevationM: { unit: 'm', min: -430, max: 5000, sourceId: 'ASHRAE-F17-1', safety: false },
-    outsideLowC: { unit: 'degC', min: -45, max: 30, sourceId: 'CLARK-ALLEN-1978', safety: false },
+    outsideLowC: { unit: 'degC', min: -45, max: 30, sourceId: 'CLARK-ALLEN-1978', safety: true },
     floorAreaM2: { unit: 'm2', min: 0.8, max: 400, sourceId: 'THERMAL-JUDGEMENT', safety: false },
     heightRatio: { unit: '1', min: 0.02, max: 4, sourceId: 'THERMAL-JUDGEMENT', safety: false },
   },
@@ -62,6 +62,8 @@ interface Bench {
   shelter: Shelter;
   latitudeDeg: number;
   ground: GroundYear;
+  /** Largest heat left unaccounted for in each set of runs, W. */
+  residualsW: number[];
 }
 
 const AS_PLANNED = (s: Shelter): Variant => ({ secondFilm: s.secondFilm, innerCover: s.innerCover, water: true });
@@ -81,8 +83,11 @@ const groundOf = (climate: ClimateResult): GroundYear => {
 const lowOf = (day: HourlyDay): number => Math.min(...day.airC);
 const highOf = (day: HourlyDay): number => Math.max(...day.airC);
 
-const over = (b: Bench, variant: Variant, opening: Opening, day: HourlyDay, draws: readonly Draw[], spinUp: SpinUp): Ensemble =>
-  ensembleOf({ ...b, variant, opening, day, draws, spinUp });
+const over = (b: Bench, variant: Variant, opening: Opening, day: HourlyDay, draws: readonly Draw[], spinUp: SpinUp): Ensemble => {
+  const e = ensembleOf({ shelter: b.shelter, latitudeDeg: b.latitudeDeg, ground: b.ground, variant, opening, day, draws, spinUp });
+  b.residualsW.push(e.largestResidualW);
+  return e;
+};
 
 const openingOf = (wishes: Wishes): Opening => (wishes.ventsOpenedBy === 'someoneAllDay' ? 'whenWarm' : 'nineToFive');
 
@@ -165,12 +170,20 @@ const summaryOf = (s: Shelter): { lossWPerK: number; leakageAirChangesPerH: numb
  */
 export const computeThermal = (x: ThermalInput): RoomOutput<ThermalResult> => {
   const shelter = shelterOf(x.site, x.structure, x.geometry);
-  const bench: Bench = { shelter, latitudeDeg: x.site.latitudeDeg, ground: groundOf(x.climate) };
+  const bench: Bench = { shelter, latitudeDeg: x.site.latitudeDeg, ground: groundOf(x.climate), residualsW: [] };
+  const night = x.climate.designNight?.day ?? null;
+  const range = outsideValidity(THERMAL_MODEL, {
+    elevationM: x.site.elevationM,
+    outsideLowC: night ? lowOf(night) : 0,
+    floorAreaM2: shelter.floorM2,
+    heightRatio: x.geometry.ridgeM / Math.sqrt(shelter.floorM2),
+  });
+  // Outside a range that safety hangs on no number is given: the night falls away as if it had no record.
+  const nightDay = range.some((n) => n.severity === 'stop') ? null : night;
   const draws = drawsOf(DRAW_COUNTS.night, x.seed);
   const dayDraws = drawsOf(DRAW_COUNTS.day, x.seed + 1);
   const monthDraws = drawsOf(DRAW_COUNTS.month, x.seed + 2);
   const opening = openingOf(x.wishes);
-  const nightDay = x.climate.designNight?.day ?? null;
   const nights = nightDay ? designNights(bench, nightDay, draws) : null;
   const clear = x.climate.clearDay;
   const shut: Variant = { ...AS_PLANNED(shelter), innerCover: false };
@@ -193,13 +206,8 @@ export const computeThermal = (x: ThermalInput): RoomOutput<ThermalResult> => {
     drivers: nights ? driversOf(draws, nights.asPlanned) : [],
     vents: ventSummary(x.geometry),
     ...summaryOf(shelter),
-    largestResidualW: Math.max(0, ...[nights?.bare, nights?.asPlanned, nights?.innerCover, closed, opened].map((e) => e?.largestResidualW ?? 0)),
+    largestResidualW: 0,
   };
-  const range = outsideValidity(THERMAL_MODEL, {
-    elevationM: x.site.elevationM,
-    outsideLowC: nightDay ? lowOf(nightDay) : 0,
-    floorAreaM2: shelter.floorM2,
-    heightRatio: x.geometry.ridgeM / Math.sqrt(shelter.floorM2),
-  });
+  result.largestResidualW = Math.max(0, ...bench.residualsW);
   return { result, notes: [...range, ...thermalNotes(result, x.structure, x.wishes, x.climate)], sources: [...THERMAL_MODEL.sources] };
 };
