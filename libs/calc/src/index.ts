@@ -6,3 +6,5 @@ export { computeGeometry, GEOMETRY_MODEL } from './rooms/geometry.js';
 export { CLIMATE_MODEL, computeClimate, STATION_FIT } from './rooms/climate.js';
 export { computeCutting, CUTTING_MODEL } from './rooms/cutting.js';
 export { packFirstFit, type Packing, type Piece, type Stick } from './rooms/cutting-pack.js';
+export { computeTakeOff, TAKEOFF_MODEL, type TakeOffInput } from './rooms/takeoff.js';
+export { BUDGET_MODEL, computeBudget } from './rooms/budget.js';
