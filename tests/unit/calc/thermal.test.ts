@@ -49,6 +49,7 @@ describe('thermal room', () => {
     expect(nightVerdict(rows, (low.p10 + low.p50) / 2)).toBe('marginal');
     expect(nightVerdict(rows, low.p50 + 0.01)).toBe('doesNotPass');
     expect(nightVerdict([], 0)).toBe('notAssessed');
+    expect(nightVerdict(rows, null)).toBe('notAssessed');
   });
 
   test('notes: crops at risk by name, shut heat, nobody who opens', () => {

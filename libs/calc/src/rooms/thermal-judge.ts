@@ -12,11 +12,11 @@ const note = (code: string, severity: Note['severity'], params: Note['params'] =
   ...(subject === undefined ? {} : { subject }),
 });
 
-/** Night target against the run as planned. No target asked for: nothing to pass or fail, so no red flag and a note. */
+/** Night target against the run as planned. No target asked for, or no night given: there is nothing to hold it against. */
 export const nightVerdict = (nights: ThermalResult['designNights'], targetC: number | null): Verdict => {
   const planned = nights.find((n) => n.variant === 'asPlanned');
-  if (!planned) return 'notAssessed';
-  if (targetC === null || planned.insideLowC.p10 >= targetC) return 'noRedFlag';
+  if (!planned || targetC === null) return 'notAssessed';
+  if (planned.insideLowC.p10 >= targetC) return 'noRedFlag';
   return planned.insideLowC.p50 >= targetC ? 'marginal' : 'doesNotPass';
 };
 
