@@ -1,8 +1,10 @@
 import { ClimateInputsSchema, type ClimateInputs } from '@lathwork/model';
+import { Injectable, type PipeTransform } from '@nestjs/common';
 import { Transform } from 'class-transformer';
 import { ApiProperty } from '@nestjs/swagger';
 import { fieldRule, passStandIns } from '../../platform/http/field-rule.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { fail } from '../../platform/problems/problem.js';
 import { fieldsOf } from '../shared/resource.js';
 import type { StationAt } from './climate.read.js';
 import type { StationRecord } from './climate.repository.js';
@@ -107,3 +109,11 @@ export const toNearStation = ({ station, distanceM }: StationAt, placeElevationM
   heightDifferenceM: placeElevationM === null ? null : placeElevationM - station.stationElevationM,
   period: station.period,
 });
+
+/** Station ids are short codes of their publishers, not ids of ours. */
+@Injectable()
+export class StationIdPipe implements PipeTransform<string, string> {
+  transform(value: string): string {
+    return /^[\w.:-]{1,40}$/.test(value) ? value : fail('not-found', { what: 'climate station' });
+  }
+}

@@ -24,6 +24,8 @@ export class KeyDto {
   @DayField({ optional: true, description: 'The key ends with the beginning of this day (UTC)' }) expiresOn?: string | null;
 }
 
+export type KeyResponse = KeyRecord;
+
 const KEY = {
   id: S.id(),
   name: S.text(200),

@@ -87,6 +87,8 @@ export const PlanSchema = namedSchema(
 export const PlanResultResponseSchema = namedSchema('PlanResult', S.model(PlanResultSchema));
 export const PlanInputsResponseSchema = namedSchema('PlanInputs', S.model(PlanInputsSchema));
 
+export type AsBuiltResponse = AsBuiltRecord;
+
 const AS_BUILT_MEASURE = S.object({ subject: S.text(80), lengthM: S.orNull(S.number('m', 0, 100)), pulledToN: S.orNull(S.number('N', 0, 100_000)), remark: S.orNull(S.text(500)) });
 export const AsBuiltSchema = namedSchema(
   'AsBuilt',

@@ -33,6 +33,8 @@ export class ExchangeRateDto {
 
 export type PriceResponse = PriceRecord;
 
+export type RateResponse = RateRecord;
+
 export const PriceResponseSchema = namedSchema('Price', S.object({ ...KEPT, ...fieldsOf(PriceSchema, 'priceId'), asTyped: AS_TYPED }));
 export const ExchangeRateResponseSchema = namedSchema('ExchangeRate', S.object({ id: S.id(), ...fieldsOf(ExchangeRateSchema, 'id'), createdAt: S.moment() }));
 

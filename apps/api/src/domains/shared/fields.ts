@@ -11,7 +11,7 @@ const field = (check: Check, schema: Record<string, unknown>, presence: Presence
 const wrongType = (wanted: string): ValueFault => ({ code: 'wrong-type', detail: `${wanted} is wanted here.` });
 
 // NUL cannot be stored, and a lone surrogate would be changed in silence.
-const unstorable = (text: string): boolean => text.includes('\u0000') || !text.isWellFormed();
+const unstorable = (text: string): boolean => text.includes('\u0000') || /\p{Surrogate}/u.test(text);
 
 export const TextField = (maxLength: number, presence: Presence = {}): PropertyDecorator =>
   field(

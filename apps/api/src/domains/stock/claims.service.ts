@@ -6,7 +6,7 @@ import { Database, type Db } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/ids.js';
 import { etagOfParts } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page, type PageQuery } from '../../platform/http/page.js';
-import type { Reply } from '../../platform/http/reply.js';
+import { found, type Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail, Problem } from '../../platform/problems/problem.js';
 import { BuildsRead } from '../builds/builds.read.js';
@@ -50,6 +50,11 @@ export class ClaimsService {
       return this.stock.activeClaims(db, { buildId }, step);
     });
     return toPage(claims.map(toClaimResponse), query.limit, (claim) => claim.id, query);
+  }
+
+  async find(actor: Actor, buildId: string, claimId: string): Promise<Reply> {
+    const claim = must(await this.database.readSnapshot(actor, (db) => this.stock.findClaim(db, buildId, claimId)), 'claim');
+    return found(toClaimResponse(claim), etagOfParts(claim.id, claim.count));
   }
 
   async release(actor: Actor, buildId: string, claimId: string): Promise<void> {

@@ -1,8 +1,7 @@
-import type { UnitSymbol } from '@lathwork/units';
+import { exampleOf, parseQuantity, type UnitSymbol } from '@lathwork/units';
 import { applyDecorators } from '@nestjs/common';
 import { Transform } from 'class-transformer';
 import { documented, fieldRule, passStandIns, REQUIRED, type Presence, type ValueFault } from './field-rule.js';
-import { exampleOf, parseTyped } from './typed-quantity.js';
 
 export interface QuantityOptions extends Presence {
   min: number;
@@ -14,12 +13,13 @@ const TYPED_MAX_LENGTH = 40;
 const allowedOf = (unit: UnitSymbol, { min, max }: QuantityOptions): string => (unit === '1' ? `${min} to ${max}` : `${min} to ${max} ${unit}`);
 
 const remedyOf = (unit: UnitSymbol): string =>
-  unit === '1' ? 'Send a plain number, for example 0.25.' : `Send a number of ${unit}, or text with its own unit such as "${exampleOf(unit)}".`;
+  unit === '1' ? 'Send a plain number such as 0.25, or text such as "25 %".' : `Send a number of ${unit}, or text with its own unit such as "${exampleOf(unit)}".`;
 
 const settle = (unit: UnitSymbol, value: unknown): unknown => {
   if (typeof value !== 'string' || value === 'unknown') return value;
-  const typed = parseTyped(unit, value);
-  return typed.ok ? typed.value : value;
+  const typed = parseQuantity(unit, value);
+  // A reading that is probably a slip (5' 14") is asked back, so the text stays and is refused below.
+  return typed.ok && !typed.warning ? typed.value : value;
 };
 
 /** What is wrong with one value that should be a quantity. A text that still stands here could not be read. */
@@ -28,8 +28,9 @@ const faultOf = (unit: UnitSymbol, options: QuantityOptions, value: unknown): Va
   if (value === undefined) return { ...REQUIRED, ...about };
   if (typeof value === 'string') {
     if (value.length > TYPED_MAX_LENGTH) return { code: 'too-long', detail: `A typed quantity has at most ${TYPED_MAX_LENGTH} characters.`, ...about };
-    const typed = parseTyped(unit, value);
-    return typed.ok ? { code: 'wrong-type', detail: 'A quantity is wanted here.', ...about } : { code: typed.code, detail: typed.message, ...about };
+    const typed = parseQuantity(unit, value);
+    if (!typed.ok) return { code: typed.code, detail: typed.message, ...about };
+    return { code: 'confirm-reading', detail: typed.warning?.message ?? 'A quantity is wanted here.', ...about, remedy: `Type it as it is meant${typed.warning ? `, for example ${typed.warning.reading}` : ''}.` };
   }
   if (typeof value !== 'number' || !Number.isFinite(value)) return { code: 'wrong-type', detail: 'A quantity is wanted here.', ...about };
   return value < options.min || value > options.max ? { code: 'out-of-range', detail: `The value must be ${about.allowed}.`, ...about } : null;
@@ -37,7 +38,6 @@ const faultOf = (unit: UnitSymbol, options: QuantityOptions, value: unknown): Va
 
 const schemaOf = (unit: UnitSymbol, { min, max }: QuantityOptions) => {
   const number = { type: 'number', minimum: min, maximum: max, 'x-unit': unit };
-  if (unit === '1') return number;
   return { oneOf: [number, { type: 'string', minLength: 1, maxLength: TYPED_MAX_LENGTH, description: `Text with its own unit; allowed ${allowedOf(unit, { min, max })}.`, examples: [exampleOf(unit)] }], 'x-unit': unit };
 };
 
