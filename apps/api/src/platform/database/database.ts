@@ -20,8 +20,9 @@ const LIMITS = { maxWait: 5_000, timeout: 30_000 } as const;
 export class Database implements OnApplicationShutdown {
   private readonly client: PrismaClient;
 
-  constructor(@Inject(POOL) pool: pg.Pool) {
-    this.client = new PrismaClient({ adapter: new PrismaPg(pool) });
+  constructor(@Inject(POOL) private readonly pool: pg.Pool) {
+    // The adapter has a copy of the same types of its own, a version apart.
+    this.client = new PrismaClient({ adapter: new PrismaPg(pool as unknown as ConstructorParameters<typeof PrismaPg>[0]) });
   }
 
   /** Everything inside succeeds together or leaves no trace. Rows of other gardens do not exist in there. */
@@ -45,5 +46,6 @@ export class Database implements OnApplicationShutdown {
 
   async onApplicationShutdown(): Promise<void> {
     await this.client.$disconnect();
+    if (!this.pool.ended) await this.pool.end();
   }
 }

@@ -42,9 +42,13 @@ export const CATALOGUE = {
   'stock-short': { status: 409, title: 'Not enough left', detail: 'The lot {tag} does not have that many left.', remedy: 'Claim fewer, or release another claim.' },
   'station-far': { status: 422, title: 'Far from every weather station', detail: 'The nearest station is {distanceKm} km away. Latitude and longitude may be swapped.', remedy: 'Check the coordinates: latitude first, north positive; then say the place is meant.' },
   'plan-not-ready': { status: 409, title: 'The plan is not finished', detail: 'The plan is {state}.', remedy: 'Wait until its state is "ready"; a failed plan says why in its problem.' },
+  'document-not-ready': { status: 409, title: 'The document is not finished', detail: 'The document is {state}.', remedy: 'Wait until its state is "ready"; a failed document says why in its problem.' },
   'plan-failed': { status: 422, title: 'The plan could not be computed', detail: '{reason}', remedy: 'Correct the inputs and ask for a new revision.' },
+  'own-review': { status: 403, title: 'Not your own plan', detail: 'The key that asked for a plan may not review it.', remedy: 'Ask somebody else of the garden to look at it, with their own key.' },
   'review-blocked': { status: 409, title: 'Cannot be marked reviewed', detail: 'The plan has notes that must be answered first.', remedy: 'Answer the notes of severity "stop" and compute a new revision.' },
   'quota-exceeded': { status: 409, title: 'No room left', detail: 'The files of the garden would exceed {limit} bytes.', remedy: 'Ask the operator for more room.' },
+
+  'document-refused': { status: 422, title: 'The document cannot be made', detail: 'The report app does not take this plan: {reason}', remedy: 'Change the options, or compute a new revision.' },
 
   // not the caller's fault
   'report-refused': { status: 502, title: 'The document was refused', detail: 'The report app could not set the document: {reason}', remedy: 'Tell the operator; the plan itself is not lost.' },

@@ -24,6 +24,7 @@ export interface ProblemBody {
   remedy: string;
   errors?: FieldFault[];
   requestId?: string;
+  [more: string]: unknown;
 }
 
 export const FAULT_LIMIT = 50;
@@ -35,6 +36,8 @@ export class Problem extends Error {
     readonly params: ProblemParams = {},
     readonly faults: readonly FieldFault[] = [],
     readonly headers: Readonly<Record<string, string>> = {},
+    /** Further members of the answer, such as who holds a thing and what else is free. */
+    readonly more: Readonly<Record<string, unknown>> = {},
   ) {
     super(key);
   }
@@ -46,7 +49,7 @@ export class Problem extends Error {
   toBody(): ProblemBody {
     const { title, status, detail, remedy } = CATALOGUE[this.key];
     const filled = detail.replaceAll(/\{(\w+)\}/g, (_whole, name: string) => String(this.params[name] ?? '?'));
-    return { type: `/v1/problems/${this.key}`, title, status, detail: filled, remedy, ...(this.faults.length > 0 ? { errors: this.faults.slice(0, FAULT_LIMIT) } : {}) };
+    return { type: `/v1/problems/${this.key}`, title, status, detail: filled, remedy, ...this.more, ...(this.faults.length > 0 ? { errors: this.faults.slice(0, FAULT_LIMIT) } : {}) };
   }
 }
 

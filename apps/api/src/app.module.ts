@@ -1,0 +1,21 @@
+import { Module, type DynamicModule, type Type } from '@nestjs/common';
+import { BuildsModule } from './domains/builds/builds.module.js';
+import { ClimateModule } from './domains/climate/climate.module.js';
+import { DocumentsModule } from './domains/documents/documents.module.js';
+import { GardensModule } from './domains/gardens/gardens.module.js';
+import { PlansModule } from './domains/plans/plans.module.js';
+import { PricesModule } from './domains/prices/prices.module.js';
+import { SitesModule } from './domains/sites/sites.module.js';
+import { StockModule } from './domains/stock/stock.module.js';
+import { StructuresModule } from './domains/structures/structures.module.js';
+import { PlatformModule, type Surroundings } from './platform/platform.module.js';
+
+/** Every domain that owns rows. */
+const DOMAINS: Type[] = [GardensModule, ClimateModule, SitesModule, StructuresModule, StockModule, PricesModule, BuildsModule, PlansModule, DocumentsModule];
+
+@Module({})
+export class AppModule {
+  static with(surroundings: Surroundings): DynamicModule {
+    return { module: AppModule, imports: [PlatformModule.with(surroundings), ...DOMAINS] };
+  }
+}

@@ -1,0 +1,48 @@
+import 'reflect-metadata';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { Logger } from 'pino';
+import { createApi } from './create-api.js';
+import { ConfigError, readConfig, type Config } from './platform/config/config.js';
+import { prepareDatabase, StartError, type PreparedDatabase } from './platform/database/prepare.js';
+import { ServingState } from './platform/health/state.js';
+import { JobRunner } from './platform/jobs/runner.js';
+import { makeLog } from './platform/logging/log.js';
+
+const refuse = (error: unknown): never => {
+  const known = error instanceof ConfigError || error instanceof StartError;
+  process.stderr.write(`${known ? error.message : `could not start: ${error instanceof Error ? error.message : String(error)}`}\n`);
+  process.exit(1);
+};
+
+/** On the first signal: not ready at once, running requests and jobs finish, then the process ends with 0. More signals change nothing. */
+const drainOnSignal = (app: NestExpressApplication, database: PreparedDatabase, config: Config, log: Logger): void => {
+  const state = app.get(ServingState);
+  const drain = async (): Promise<void> => {
+    if (state.draining) return;
+    state.draining = true;
+    log.info('draining');
+    const limit = setTimeout(() => process.exit(0), config.shutdownGraceMs);
+    await app.close();
+    await database.stop();
+    clearTimeout(limit);
+    log.info('stopped');
+    process.exit(0);
+  };
+  const onSignal = (): void => void drain().catch(refuse);
+  process.on('SIGTERM', onSignal);
+  process.on('SIGINT', onSignal);
+};
+
+const main = async (): Promise<void> => {
+  const config = readConfig();
+  const log = makeLog(config.logLevel);
+  const database = await prepareDatabase(config, log);
+  const app = await createApi({ config, addresses: database.addresses, log });
+  drainOnSignal(app, database, config, log);
+  await app.get(JobRunner).start();
+  const server = await app.listen(config.port, config.host);
+  const address = server.address() as { port: number };
+  log.info({ host: config.host, port: address.port }, 'listening');
+};
+
+main().catch(refuse);

@@ -1,0 +1,64 @@
+import { Module, type DynamicModule, type Provider } from '@nestjs/common';
+import { APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
+import type { Logger } from 'pino';
+import { AccessGuard } from './access/access.guard.js';
+import { Credentials } from './access/credentials.js';
+import { ComputePool } from './compute/compute-pool.js';
+import { CONFIG, type Config } from './config/config.js';
+import { ADDRESSES, type Addresses } from './database/addresses.js';
+import { Database } from './database/database.js';
+import { makePool, POOL } from './database/pool.js';
+import { FileStore, PostgresFileStore } from './files/file-store.js';
+import { HealthController } from './health/health.controller.js';
+import { ServingState } from './health/state.js';
+import { AnswersInterceptor } from './http/answers.interceptor.js';
+import { DocsController, PublishedDocument } from './http/docs.controller.js';
+import { RequestPipe } from './http/validate.js';
+import { Idempotency } from './idempotency/idempotency.js';
+import { Tasks } from './jobs/jobs.js';
+import { JobRunner } from './jobs/runner.js';
+import { LOG } from './logging/log.js';
+import { ProblemsController } from './problems/problems.controller.js';
+import { ReportClient } from './report-client/report-client.js';
+
+export interface Surroundings {
+  config: Config;
+  addresses: Addresses;
+  log: Logger;
+}
+
+const SHARED: Provider[] = [
+  Database,
+  Credentials,
+  Idempotency,
+  Tasks,
+  JobRunner,
+  ComputePool,
+  ReportClient,
+  ServingState,
+  PublishedDocument,
+  { provide: FileStore, useClass: PostgresFileStore },
+];
+
+/** Everything that belongs to no domain. Imported once; every domain may ask for its parts. */
+@Module({})
+export class PlatformModule {
+  static with({ config, addresses, log }: Surroundings): DynamicModule {
+    return {
+      module: PlatformModule,
+      global: true,
+      controllers: [HealthController, ProblemsController, DocsController],
+      providers: [
+        { provide: CONFIG, useValue: config },
+        { provide: ADDRESSES, useValue: addresses },
+        { provide: LOG, useValue: log },
+        { provide: POOL, useFactory: () => makePool(addresses.url, config.databasePool) },
+        ...SHARED,
+        { provide: APP_GUARD, useClass: AccessGuard },
+        { provide: APP_PIPE, useClass: RequestPipe },
+        { provide: APP_INTERCEPTOR, useClass: AnswersInterceptor },
+      ],
+      exports: [CONFIG, LOG, POOL, ...SHARED],
+    };
+  }
+}

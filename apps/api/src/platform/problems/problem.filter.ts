@@ -1,0 +1,68 @@
+import { Catch, HttpException, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import type { Request, Response } from 'express';
+import type { Logger } from 'pino';
+import { contextOrNull } from '../http/context.js';
+import type { RouteTable } from '../http/route-table.js';
+import { Problem } from './problem.js';
+
+const UNREACHABLE = new Set(['ECONNREFUSED', 'ECONNRESET', 'ETIMEDOUT', '57P01', '57P02', '57P03', '53300', 'P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'P2028', 'P2037']);
+
+/** Whether an error, or what caused it, says that the database could not be reached. */
+const isUnreachable = (error: unknown, depth = 0): boolean => {
+  if (typeof error !== 'object' || error === null || depth > 5) return false;
+  const { code, originalCode, message, cause, meta } = error as { code?: string; originalCode?: string; message?: string; cause?: unknown; meta?: { driverAdapterError?: unknown } };
+  if ((code && UNREACHABLE.has(code)) || (originalCode && UNREACHABLE.has(originalCode))) return true;
+  if (message && /connection (terminated|timeout)|timeout exceeded when trying to connect|server closed the connection/i.test(message)) return true;
+  return isUnreachable(cause, depth + 1) || isUnreachable(meta?.driverAdapterError, depth + 1);
+};
+
+const ofHttp = (error: HttpException): Problem => {
+  const status = error.getStatus();
+  if (status === 404) return new Problem('route-unknown');
+  if (status === 413) return new Problem('body-too-large', { limit: 1_048_576 });
+  return status < 500 ? new Problem('malformed-json', { reason: 'the request cannot be read' }) : new Problem('internal');
+};
+
+/** Any error as a problem of the catalogue. Nothing of an unknown error gets out. */
+export const toProblem = (error: unknown): Problem => {
+  if (error instanceof Problem) return error;
+  if (error instanceof HttpException) return ofHttp(error);
+  if (error instanceof URIError) return new Problem('route-unknown');
+  return isUnreachable(error) ? new Problem('unavailable', {}, [], { 'Retry-After': '2' }) : new Problem('internal');
+};
+
+/** The only place where a refusal becomes HTTP: problem+json by RFC 9457, for everything. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  /** Known once the application has started. */
+  routes: RouteTable | null = null;
+
+  constructor(private readonly log: Logger) {}
+
+  catch(error: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    this.answer(error, http.getRequest<Request>(), http.getResponse<Response>());
+  }
+
+  answer(error: unknown, request: Request, response: Response): void {
+    const problem = this.problemOf(error, request);
+    const requestId = contextOrNull()?.requestId ?? String(response.getHeader('X-Request-Id') ?? '');
+    if (problem.status >= 500) this.log.error({ err: error, requestId, problem: problem.key }, 'request failed');
+    if (response.headersSent) {
+      response.destroy();
+      return;
+    }
+    for (const name of ['ETag', 'Location', 'Link']) response.removeHeader(name);
+    response.set(problem.headers);
+    const text = JSON.stringify({ ...problem.toBody(), requestId });
+    response.status(problem.status).type('application/problem+json');
+    if (request.method === 'HEAD') response.end();
+    else response.send(text);
+  }
+
+  /** The framework says "not found" for a wrong method too; whoever asked is told which methods there are. */
+  private problemOf(error: unknown, request: Request): Problem {
+    const allowed = error instanceof HttpException && error.getStatus() === 404 ? (this.routes?.allowed(request) ?? []) : [];
+    return allowed.length > 0 ? new Problem('method-not-allowed', { method: request.method }, [], { Allow: allowed.join(', ') }) : toProblem(error);
+  }
+}
