@@ -6,4 +6,6 @@ export { textWidth } from './primitives.js';
 export { markIcon } from './marks.js';
 export { elevation } from './views/elevation.js';
 export { planView } from './views/plan.js';
+export { anchorMap } from './views/anchor-map.js';
+export { section } from './views/section.js';
 export { placeMarks, spread } from './place-labels.js';

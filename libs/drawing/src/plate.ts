@@ -49,6 +49,9 @@ export class Plate {
 
   circle(c: XY, r: number, stroke: Stroke = 'vis'): void {
     this.put(`<circle class="${stroke}" cx="${num(c[0])}" cy="${num(c[1])}" r="${num(r)}"/>`, stroke);
+    if (r < 1.5) return;
+    const on = (i: number): XY => [c[0] + r * Math.cos((i * Math.PI) / 4), c[1] + r * Math.sin((i * Math.PI) / 4)];
+    for (let i = 0; i < 8; i++) this.lines.push([on(i), on(i + 1)]);
   }
 
   /** Quarter swing of a door leaf and the like; `sweep` 1 turns clockwise on paper. */

@@ -29,7 +29,7 @@ export const escapeXml = (s: string): string =>
     .replace(/>/g, '&gt;')
     .replace(/"/g, '&quot;');
 
-const widthsOf = (table: typeof MEDIUM): ReadonlyMap<string, number> => new Map(table.flatMap(([w, chars]) => [...chars].map((c) => [c, w] as const)));
+const widthsOf = (table: typeof MEDIUM): ReadonlyMap<string, number> => new Map(table.flatMap(([w, chars]) => [...chars].map((c) => [c, w] as const)).concat([['\u00a0', 200]]));
 const WIDTHS = { medium: widthsOf(MEDIUM), bold: widthsOf(BOLD) };
 /** A letter outside the table is taken as wide as a wide one, so that it can only get too much room. */
 const UNKNOWN_MILLI_EM = 760;

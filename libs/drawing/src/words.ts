@@ -24,6 +24,7 @@ export interface Words {
   diagonal: string;
   fallOfRoof: string;
   girth: string;
+  rafter: string;
   sheet: Record<'overTheTop' | 'roof' | 'leftWall' | 'rightWall' | 'front' | 'back', string>;
   strips: string;
   seam: string;
@@ -88,6 +89,7 @@ export const ENGLISH: Words = {
   diagonal: 'diagonal',
   fallOfRoof: 'roof slope',
   girth: 'over the top',
+  rafter: 'rafter',
   sheet: { overTheTop: 'Over the top', roof: 'Roof', leftWall: 'Left wall', rightWall: 'Right wall', front: 'Front', back: 'Back' },
   strips: 'strips',
   seam: 'seam',

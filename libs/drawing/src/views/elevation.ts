@@ -7,8 +7,8 @@ import { textWidth } from '../primitives.js';
 import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type Scale, type UnitSystem, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
-import { drawWall, HOST_M } from './wall.js';
-import { compassWord, headingFor, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
+import { drawWall } from './wall.js';
+import { compassWord, headingFor, HOST_M, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
 
 const EDGE_MM = 4.6;
 const GROUND_MM = 2.4;
@@ -177,7 +177,7 @@ export function elevation(o: ElevationOptions): Drawing {
   if (scale === null) throw new DoesNotFitError(`the ${o.view} elevation does not fit its box at any scale`);
   const l = layoutAt(o, title, seen, 1000 / scale.denominator, words);
   const plate = new Plate();
-  drawWall(plate, o.view, o.shelter, (u, z) => [l.ox + u * l.k, l.ground - z * l.k], l.k);
+  drawWall(plate, o.view, o.shelter, (u, z) => [l.ox + u * l.k, l.ground - z * l.k], l.k, words);
   l.heading.draw(plate, l.scale);
   drawChains(plate, o, l);
   placeMarks(plate, marksFor(o, seen, l), { x: 0.5, y: 0.5, w: l.widthMm - 1, h: l.heightMm - 1 });

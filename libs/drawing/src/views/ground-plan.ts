@@ -3,7 +3,8 @@ import type { Plate } from '../plate.js';
 import { drawAnchor, drawGridRing, GRID_RING_MM } from '../marks.js';
 import { HATCH } from '../primitives.js';
 import type { Shelter, XY } from '../types.js';
-import { openingsIn, tubeM, type SeenOpening, type ViewName } from './shelter.js';
+import type { Words } from '../words.js';
+import { hostName, HOST_M, openingsIn, tubeM, type SeenOpening, type ViewName } from './shelter.js';
 
 /** Shelter metres (x across, y front to back) to paper. */
 export type OnPlan = (x: number, y: number) => XY;
@@ -41,15 +42,17 @@ function drawPlanOpening(plate: Plate, P: OnPlan, view: ViewName, shelter: Shelt
 /** How far an open door reaches out of a wall. */
 export const swingM = (view: ViewName, shelter: Shelter): number => Math.max(0, ...openingsIn(view, shelter).filter((s) => s.opening.kind === 'door').map((s) => s.u2 - s.u1));
 
-export function drawWalls(plate: Plate, P: OnPlan, shelter: Shelter, k: number): void {
+export function drawWalls(plate: Plate, P: OnPlan, shelter: Shelter, k: number, lying: boolean, words: Words, openings = true): void {
   const { widthM: w, lengthM: l, kind } = shelter.structure;
   const e = tubeM(shelter) / 2;
   if (kind === 'leanTo') {
-    const host: XY[] = [P(w + e, -0.25), P(w + e + 0.2, -0.25), P(w + e + 0.2, l + 0.25), P(w + e, l + 0.25)];
+    const host: XY[] = [P(w + e, 0), P(w + e + HOST_M, 0), P(w + e + HOST_M, l), P(w + e, l)];
     plate.poly(host, 'face');
     plate.hatch(host, HATCH.close);
+    hostName(plate, P(w + e + HOST_M / 2, l / 2), HOST_M * k, lying, words);
   }
   plate.poly([P(0, 0), P(w, 0), P(w, l), P(0, l)], 'cut');
+  if (!openings) return;
   for (const view of WALL_NAMES) for (const s of openingsIn(view, shelter)) drawPlanOpening(plate, P, view, shelter, s, k);
 }
 

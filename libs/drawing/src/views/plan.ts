@@ -10,12 +10,12 @@ import { ENGLISH, type Words } from '../words.js';
 import { drawGrid, drawPosts, drawWalls, planProjection, stationsM, swingM, type OnPlan } from './ground-plan.js';
 import { floorPlan } from './inside.js';
 import { headingFor, isBuy, openingsIn, openingWords, type Heading } from './shelter.js';
-import { overlap, textRect, textWidth, turnedRect } from '../primitives.js';
+import { overlap, segmentHits, textRect, textWidth, turnedRect, type Rect } from '../primitives.js';
 
 const RINGS_OFF_MM = 10;
 const LETTERS_OFF_MM = 6.5;
 /** Room for north and storm wind at the right of the heading. */
-const ARROWS = { wMm: 50, hMm: 17 };
+const ARROWS = { wMm: 53, hMm: 17 };
 const HOST_ROOM_M = 0.28;
 
 export interface PlanLayout {
@@ -117,7 +117,7 @@ function drawArrows(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words): 
   const [x, y] = l.arrows;
   drawNorthArrow(plate, [x + 8, y + 8.5], 4, northOnPaperDeg(frontFacesDeg, l.lying), words);
   const wind = o.stormWindFromDeg === 'unknown' ? null : windOnPaperDeg(frontFacesDeg, o.stormWindFromDeg, l.lying);
-  drawWindArrow(plate, [x + 22, y + 8.5], 13, wind, words, 20);
+  drawWindArrow(plate, [x + 25, y + 8.5], 13, wind, words, 20);
 }
 
 function drawInside(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words): void {
@@ -129,21 +129,25 @@ function drawInside(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words): 
     const c = l.P(b.x, b.y);
     plate.circle(c, b.r * l.k, 'vis');
     if (b.r * l.k > 2.4) plate.circle(c, b.r * l.k - 1, 'thin');
-    plate.lines.push([[c[0] - b.r * l.k, c[1]], [c[0] + b.r * l.k, c[1]]]);
   }
   if (kind === 'leanTo') return;
   plate.line(l.P(w / 2, 0.08), l.P(w / 2, len - 0.08), 'over');
   const s = kind === 'roundArch' ? words.crownAbove : words.ridgeAbove;
-  for (const f of [0.55, 0.42, 0.68, 0.3, 0.8]) {
+  for (const f of [0.55, 0.42, 0.68, 0.3, 0.8, 0.5, 0.6, 0.36, 0.74, 0.2, 0.46, 0.64]) {
     const [x, y] = l.P(w / 2, len * f);
     const rect = l.lying ? textRect(x, y - 1, s, 'small', 'middle') : turnedRect(x - 1, y, s, 'small', 'middle');
     const clear = [...beds.map((b) => corners(b.x, b.y, b.w, b.l))].every((c) => !overlap(rect, boxOf(c)));
-    if (!clear || !plate.isFree(rect) || textWidth(s, 'small') > len * l.k - 6) continue;
+    if (!clear || acrossLine(plate, rect, l.lying) || !plate.isFree(rect) || textWidth(s, 'small') > len * l.k - 6) continue;
     if (l.lying) plate.text(x, y - 1, s, 'small', 'middle');
     else plate.textTurned(x - 1, y, s, 'small', 'middle');
     break;
   }
 }
+/** Does a grid line run through these letters? */
+const acrossLine = (plate: Plate, rect: Rect, lying: boolean): boolean => {
+  const along = lying ? 0 : 1;
+  return plate.lines.some(([p, q]) => Math.abs(p[along] - q[along]) < 0.01 && segmentHits(p, q, { x: rect.x - 1, y: rect.y - 1, w: rect.w + 2, h: rect.h + 2 }));
+};
 const boxOf = (points: readonly XY[]): { x: number; y: number; w: number; h: number } => {
   const xs = points.map((p) => p[0]);
   const ys = points.map((p) => p[1]);
@@ -155,11 +159,11 @@ function drawBedNames(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words)
   floorPlan(o.shelter).beds.forEach((b, i, all) => {
     const s = all.length > 1 ? `${words.bed} ${i + 1}` : words.bed;
     const room = boxOf([l.P(b.x, b.y), l.P(b.x + b.w, b.y + b.l)]);
-    for (const f of [0.72, 0.6, 0.8, 0.45, 0.3, 0.2]) {
+    for (const f of [0.72, 0.66, 0.6, 0.8, 0.55, 0.45, 0.3, 0.2]) {
       const x = room.x + room.w * (l.lying ? 1 - f : 0.5);
       const y = room.y + room.h * (l.lying ? 0.5 : f) + 1.2;
       const rect = textRect(x, y, s, 'let', 'middle');
-      const crossed = plate.lines.some(([p, q]) => Math.abs(p[l.lying ? 0 : 1] - q[l.lying ? 0 : 1]) < 0.01 && overlap(rect, { x: Math.min(p[0], q[0]), y: Math.min(p[1], q[1]), w: Math.abs(p[0] - q[0]), h: Math.abs(p[1] - q[1]) }));
+      const crossed = acrossLine(plate, rect, l.lying);
       if (rect.w + 1.5 > room.w || rect.h > room.h || crossed || !plate.isFree(rect)) continue;
       plate.text(x, y, s, 'let', 'middle');
       break;
@@ -198,7 +202,7 @@ export function planView(o: PlanOptions): Drawing {
   drawGrid(plate, l.P, o.shelter, l.k, l.lying, RINGS_OFF_MM, LETTERS_OFF_MM);
   drawArrows(plate, o, l, words);
   drawInside(plate, o, l, words);
-  drawWalls(plate, l.P, o.shelter, l.k);
+  drawWalls(plate, l.P, o.shelter, l.k, l.lying, words);
   drawPosts(plate, l.P, o.shelter, l.k, l.lying, o.shelter.structure.anchor.kind !== 'none');
   drawBedNames(plate, o, l, words);
   placeMarks(plate, planMarks(o, l), { x: 0.5, y: l.heading.heightMm, w: l.widthMm - 1, h: l.heightMm - l.heading.heightMm - 0.5 });

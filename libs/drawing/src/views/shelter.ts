@@ -120,3 +120,15 @@ export const openingWords = (seen: readonly SeenOpening[], units: UnitSystem): s
   seen.map((s) => `${s.opening.openingId} ${spokenLength(s.opening.widthM, units)} by ${spokenLength(s.opening.heightM, units)}`).join(', ');
 
 export const isBuy = (opening: PlacedOpening): 'pile' | 'buy' => (opening.stockTag === null ? 'buy' : 'pile');
+
+export const HOST_M = 0.2;
+/** Name of a lean-to's wall, on white, where the wall is thick enough on paper. */
+export function hostName(plate: Plate, [x, y]: XY, thickMm: number, level: boolean, words: Words): void {
+  if (thickMm < 3.9) return;
+  const half = capHeight('small') / 2;
+  const w = textWidth(words.hostWall, 'small') + 1.6;
+  if (level) plate.rect(x - w / 2, y - 1.6, w, 3.2, 'blank');
+  else plate.rect(x - 1.6, y - w / 2, 3.2, w, 'blank');
+  if (level) plate.text(x, y + half, words.hostWall, 'small', 'middle');
+  else plate.textTurned(x + half, y, words.hostWall, 'small', 'middle');
+}

@@ -2,7 +2,8 @@ import type { Member } from '../model-types.js';
 import type { Plate } from '../plate.js';
 import { HATCH } from '../primitives.js';
 import type { Shelter, XY } from '../types.js';
-import { alongWall, band, membersIn, openingsIn, profile, SILL_M, spanOf, STUD_M, tubeM, type SeenOpening, type ViewName } from './shelter.js';
+import type { Words } from '../words.js';
+import { alongWall, band, hostName, HOST_M, membersIn, openingsIn, profile, SILL_M, spanOf, STUD_M, tubeM, type SeenOpening, type ViewName } from './shelter.js';
 
 type Project = (u: number, z: number) => XY;
 
@@ -96,9 +97,8 @@ function sideWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, k:
   if (!high) plate.path([P(0, eave), P(0, geometry.ridgeM), P(length, geometry.ridgeM), P(length, eave)], 'vis');
 }
 
-export const HOST_M = 0.2;
 /** The wall a lean-to stands against: cut, so hatched. */
-function hostWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter): void {
+function hostWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, words: Words): void {
   const host = shelter.structure.hostWall;
   if (shelter.structure.kind !== 'leanTo' || (view !== 'front' && view !== 'back')) return;
   const top = Math.min(host?.heightM ?? shelter.geometry.ridgeM, shelter.geometry.ridgeM);
@@ -107,14 +107,15 @@ function hostWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter): v
   const corners: XY[] = [P(u1, 0), P(u2, 0), P(u2, top), P(u1, top)];
   plate.poly(corners, 'face');
   plate.hatch(corners, HATCH.close);
+  hostName(plate, P((u1 + u2) / 2, top * 0.4), Math.abs(P(u2, 0)[0] - P(u1, 0)[0]), false, words);
 }
 
 /** Everything that is seen of one wall, from the back to the front. */
-export function drawWall(plate: Plate, view: ViewName, shelter: Shelter, P: Project, k: number): void {
+export function drawWall(plate: Plate, view: ViewName, shelter: Shelter, P: Project, k: number, words: Words): void {
   const span = spanOf(view, shelter);
   const seen = openingsIn(view, shelter);
   const end = view === 'front' || view === 'back';
-  hostWall(plate, P, view, shelter);
+  hostWall(plate, P, view, shelter, words);
   if (!end) sideWall(plate, P, view, shelter, k);
   drawBoards(plate, P, view, shelter, k, seen);
   if (end) endWall(plate, P, view, shelter, k);

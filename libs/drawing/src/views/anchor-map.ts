@@ -1,0 +1,132 @@
+import { drawChain, gap, layoutChain } from '../dimension.js';
+import { forceText, lengthPair, spokenLength } from '../lengths.js';
+import { drawAnchor } from '../marks.js';
+import type { Post } from '../model-types.js';
+import type { AnchorMapOptions } from '../options.js';
+import { Plate } from '../plate.js';
+import { textWidth, type Rect } from '../primitives.js';
+import { pickScale, scaleOf } from '../scale.js';
+import { DoesNotFitError, type Drawing, type XY } from '../types.js';
+import { ENGLISH, type Words } from '../words.js';
+import { drawWalls, planProjection, stationsM } from './ground-plan.js';
+import { headingFor } from './shelter.js';
+
+/** What is written beside a post, from the fullest to the shortest form that the spacing of the posts leaves room for. */
+type Form = 'full' | 'line' | 'number';
+const HEIGHT_MM: Record<Form, number> = { full: 14.5, line: 5.2, number: 0 };
+const BLANK_MM = 17;
+const GAP_MM = 6;
+
+const demandOf = (o: AnchorMapOptions, post: Post, words: Words): string => {
+  const demandN = o.anchorage.posts.find((p) => p.postId === post.postId)?.demandN ?? null;
+  return `${post.postId}  ${words.lift} ${demandN === null ? words.notAssessed : forceText(demandN, o.units)}`;
+};
+
+const columnMm = (o: AnchorMapOptions, form: Form, words: Words): number => {
+  if (form === 'number') return 10;
+  const widest = Math.max(...o.shelter.geometry.posts.map((p) => textWidth(demandOf(o, p, words))), textWidth(words.pulled, 'small') + BLANK_MM + 1, textWidth(words.depth, 'small') + BLANK_MM + 1);
+  return widest + GAP_MM + 2;
+};
+
+interface MapLayout {
+  k: number;
+  form: Form;
+  column: number;
+  ox: number;
+  oy: number;
+  widthMm: number;
+  heightMm: number;
+  headMm: number;
+}
+const BELOW_MM = 16;
+
+function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): MapLayout | null {
+  const { widthM: w, lengthM: l } = o.shelter.structure;
+  const ys = stationsM(o.shelter).map((p) => p.at.yM);
+  const closest = Math.min(...ys.slice(1).map((y, i) => y - (ys[i] ?? 0))) * k;
+  if (closest < HEIGHT_MM[form]) return null;
+  const column = columnMm(o, form, words);
+  const widthMm = 2 * column + w * k;
+  const head = headingFor(words.anchorMap, widthMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true).heightMm;
+  const half = Math.max(HEIGHT_MM[form] / 2, 4);
+  return { k, form, column, ox: column, oy: head + half + l * k, widthMm, heightMm: head + half + l * k + Math.max(half, BELOW_MM), headMm: head };
+}
+
+function choose(o: AnchorMapOptions, words: Words): MapLayout {
+  for (const form of ['full', 'line', 'number'] as const) {
+    const fits = (k: number): boolean => {
+      const l = layoutAt(o, k, form, words);
+      return l !== null && l.widthMm <= o.boxMm.wMm && l.heightMm <= o.boxMm.hMm;
+    };
+    const scale = pickScale(o.units, fits);
+    const layout = scale === null ? null : layoutAt(o, 1000 / scale.denominator, form, words);
+    if (layout !== null) return layout;
+  }
+  throw new DoesNotFitError('the anchor map does not fit its box at any scale');
+}
+
+/** Demand, then rules to write the measured depth and the pull check on. */
+function drawPostNote(plate: Plate, o: AnchorMapOptions, l: MapLayout, post: Post, at: XY, words: Words): void {
+  const left = post.row === 'A';
+  const x = left ? at[0] - GAP_MM : at[0] + GAP_MM;
+  const anchor = left ? 'end' : 'start';
+  if (l.form === 'number') {
+    const rect: Rect = { x: left ? x - 6 : x, y: at[1] - 1.4, w: 6, h: 2.8 };
+    if (plate.isFree(rect)) plate.text(x, at[1] + 1.25, post.postId, 'small', anchor);
+    return;
+  }
+  if (l.form === 'line') {
+    plate.text(x, at[1] + 1.25, demandOf(o, post, words), 'let', anchor);
+    return;
+  }
+  plate.text(x, at[1] - 2.6, demandOf(o, post, words), 'let', anchor);
+  [words.depth, words.pulled].forEach((word, i) => {
+    const y = at[1] + 2.2 + i * 4.8;
+    const rule = left ? x - BLANK_MM : x + textWidth(word, 'small') + 1.2;
+    plate.text(left ? x - BLANK_MM - 1 : x, y, word, 'small', anchor);
+    plate.line([rule, y + 0.6], [rule + BLANK_MM, y + 0.6], 'thin');
+  });
+}
+
+function drawDiagonals(plate: Plate, o: AnchorMapOptions, P: (x: number, y: number) => XY, words: Words): void {
+  const ys = stationsM(o.shelter).map((p) => p.at.yM);
+  const w = o.shelter.structure.widthM;
+  const [y1, y2] = [Math.min(...ys), Math.max(...ys)];
+  plate.line(P(0, y1), P(w, y2), 'axis');
+  plate.line(P(w, y1), P(0, y2), 'axis');
+  const whole = Math.abs(y1) < 1e-6 && Math.abs(y2 - o.shelter.structure.lengthM) < 1e-6;
+  const length = whole ? o.shelter.geometry.groundDiagonalM : Math.hypot(w, y2 - y1);
+  const room = Math.abs(P(w, 0)[0] - P(0, 0)[0]) - 6;
+  const [first, last] = [stationsM(o.shelter)[0]?.number ?? 1, stationsM(o.shelter).at(-1)?.number ?? 1];
+  const lines = [`A${first}-B${last}`, `B${first}-A${last}`, lengthPair(length, o.units)];
+  const [x, y] = P(w / 2, (y1 + y2) / 2);
+  const pieces = Math.max(...lines.map((s) => textWidth(s))) <= room ? lines : [];
+  pieces.forEach((s, i) => plate.label(x, y - 4.2 + i * 4.6, s, 'let', 'middle'));
+  if (pieces.length > 0) plate.label(x, y - 8.8, words.diagonal, 'small', 'middle');
+}
+
+/** Plan of the anchors: numbered posts, the lift each must hold, room to write what was measured, and the diagonals. */
+export function anchorMap(o: AnchorMapOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const l = choose(o, words);
+  const { widthM: w } = o.shelter.structure;
+  const scale = scaleOf(Math.round(1000 / l.k));
+  const P = planProjection(false, l.k, l.ox, l.oy);
+  const plate = new Plate();
+  headingFor(words.anchorMap, l.widthMm, scale, words, o.heading ?? true).draw(plate, scale);
+  drawWalls(plate, P, o.shelter, l.k, false, words, false);
+  drawDiagonals(plate, o, P, words);
+  for (const post of o.shelter.geometry.posts) {
+    const at = P(post.at.xM, post.at.yM);
+    plate.circle(at, 0.9, 'poche');
+    drawAnchor(plate, [at[0] + (post.row === 'A' ? -3 : 3), at[1]]);
+    drawPostNote(plate, o, l, post, at, words);
+  }
+  const parts = [gap(w)];
+  const half = Math.max(HEIGHT_MM[l.form] / 2, 4);
+  const front = P(0, 0)[1];
+  drawChain(plate, layoutChain([P(0, 0)[0], P(w, 0)[0]], parts, o.units, [0.5, l.widthMm - 0.5]), { at: front + Math.max(9, half + 1), from: front + 1, side: 1 });
+  const worst = o.anchorage.worstDemandN;
+  const alt = `${words.anchorMap}: ${o.shelter.geometry.posts.length} posts, ${words.diagonal} ${spokenLength(o.shelter.geometry.groundDiagonalM, o.units)}. ${o.anchorage.worstPostId ?? ''} ${words.lift} ${worst === null ? words.notAssessed : forceText(worst, o.units)}.`;
+  return plate.finish(l.widthMm, l.heightMm, alt, scale);
+}
