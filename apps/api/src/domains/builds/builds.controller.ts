@@ -1,4 +1,4 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
@@ -6,7 +6,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IfMatch } from '../../platform/http/etag.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { BuildDto, BuildListQuery, BuildPatchDto, BuildSchema, type BuildResponse } from './builds.dto.js';
 import { BuildsService } from './builds.service.js';
@@ -27,22 +27,22 @@ export class BuildsController {
   }
 
   @Operation('get', 'builds/:id', { id: 'getBuild', summary: 'Show one build', access: 'builds:read', answer: BuildSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.builds.find(actor, id);
   }
 
   @Operation('patch', 'builds/:id', { id: 'updateBuild', summary: 'Change a build', access: 'builds:write', body: BuildPatchDto, answer: BuildSchema, ifMatch: true })
-  change(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
+  change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.builds.change(actor, id, ifMatch, patch);
   }
 
   @Operation('post', 'builds/:id/archive', { id: 'archiveBuild', summary: 'Put a build away without losing it', access: 'builds:write', answer: BuildSchema, status: 200, ifMatch: true })
-  archive(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.builds.setArchived(actor, id, ifMatch, true);
   }
 
   @Operation('post', 'builds/:id/restore', { id: 'restoreBuild', summary: 'Bring an archived build back', access: 'builds:write', answer: BuildSchema, status: 200, ifMatch: true })
-  restore(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.builds.setArchived(actor, id, ifMatch, false);
   }
 }

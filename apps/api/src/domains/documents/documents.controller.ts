@@ -1,11 +1,12 @@
-import { Body, Controller, Param, Query, Req, Res, type StreamableFile } from '@nestjs/common';
+import { Body, Controller, Query, Req, Res, type StreamableFile } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
 import type { Actor } from '../../platform/access/actor.js';
+import { Produces } from '../../platform/http/answers.interceptor.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { DocumentFilesService } from './document-files.service.js';
 import { DocumentDto, DocumentListQuery, DocumentSchema, type DocumentResponse } from './documents.dto.js';
@@ -30,12 +31,13 @@ export class DocumentsController {
   }
 
   @Operation('get', ':id', { id: 'getDocument', summary: 'Show the state of one document', access: 'documents:read', answer: DocumentSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.documents.find(actor, id);
   }
 
+  @Produces('application/pdf')
   @Operation('get', ':id/file', { id: 'getDocumentFile', summary: 'Fetch the PDF', access: 'documents:read', answer: { type: 'string', format: 'binary', maxLength: 67_108_864 }, mediaType: 'application/pdf', problems: [409] })
-  file(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @Res({ passthrough: true }) response: Response): Promise<StreamableFile | undefined> {
+  file(@CurrentActor() actor: Actor, @IdParam('id') id: string, @Res({ passthrough: true }) response: Response): Promise<StreamableFile | undefined> {
     return this.files.file(actor, id, response);
   }
 }

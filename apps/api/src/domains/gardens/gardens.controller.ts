@@ -1,4 +1,4 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
@@ -6,7 +6,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IfMatch } from '../../platform/http/etag.js';
 import { PageQuery, type Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { GardenDto, GardenPatchDto, GardenSchema, KeyDto, KeySchema, NewGardenSchema, NewKeySchema, type KeyResponse } from './gardens.dto.js';
 import { GardensService } from './gardens.service.js';
@@ -42,12 +42,12 @@ export class GardensController {
   }
 
   @Operation('get', 'keys/:id', { id: 'getKey', summary: 'Show one key, without the key itself', access: 'garden:admin', answer: KeySchema })
-  findKey(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  findKey(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.gardens.findKey(actor, id);
   }
 
   @Operation('delete', 'keys/:id', { id: 'revokeKey', summary: 'Take a key back at once', access: 'garden:admin', answer: null })
-  revokeKey(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<void> {
+  revokeKey(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<void> {
     return this.gardens.revokeKey(actor, id);
   }
 }

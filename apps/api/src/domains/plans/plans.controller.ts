@@ -1,11 +1,11 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { PageQuery, type Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import {
   AsBuiltDto,
@@ -42,32 +42,32 @@ export class PlansController {
   }
 
   @Operation('get', ':id', { id: 'getPlan', summary: 'Show one revision: its state, and what has gathered beside it', access: 'plans:read', answer: PlanSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.plans.find(actor, id);
   }
 
   @Operation('get', ':id/inputs', { id: 'getPlanInputs', summary: 'Show what a revision was computed from', access: 'plans:read', answer: PlanInputsResponseSchema })
-  inputs(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  inputs(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.plans.inputs(actor, id);
   }
 
   @Operation('get', ':id/result', { id: 'getPlanResult', summary: 'Show the finished plan', access: 'plans:read', answer: PlanResultResponseSchema, problems: [409] })
-  result(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  result(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.plans.result(actor, id);
   }
 
   @Operation('post', ':id/reviews', { id: 'createReview', summary: 'Say that a plan was looked at', access: 'plans:review', body: ReviewDto, answer: ReviewResponseSchema, creating: true })
-  review(@CurrentActor() actor: Actor, @Req() request: Request, @Param('id', IdPipe) id: string, @Body() body: ReviewDto): Promise<Reply> {
+  review(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('id') id: string, @Body() body: ReviewDto): Promise<Reply> {
     return this.reviews.review(actor, request, id, body);
   }
 
   @Operation('post', ':id/as-built', { id: 'createAsBuilt', summary: 'Note what was really built', access: 'plans:write', body: AsBuiltDto, answer: AsBuiltSchema, creating: true })
-  recordAsBuilt(@CurrentActor() actor: Actor, @Req() request: Request, @Param('id', IdPipe) id: string, @Body() body: AsBuiltDto): Promise<Reply> {
+  recordAsBuilt(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('id') id: string, @Body() body: AsBuiltDto): Promise<Reply> {
     return this.reviews.recordAsBuilt(actor, request, id, body);
   }
 
   @Operation('get', ':id/as-built', { id: 'listAsBuilt', summary: 'List what was really built', access: 'plans:read', answer: AsBuiltSchema, page: true })
-  listAsBuilt(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @Query() query: PageQuery): Promise<Page<AsBuiltResponse>> {
+  listAsBuilt(@CurrentActor() actor: Actor, @IdParam('id') id: string, @Query() query: PageQuery): Promise<Page<AsBuiltResponse>> {
     return this.reviews.listAsBuilt(actor, id, query);
   }
 }

@@ -1,4 +1,4 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
@@ -6,7 +6,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IfMatch } from '../../platform/http/etag.js';
 import { PageQuery, type Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { ExchangeRateDto, ExchangeRateResponseSchema, PriceDto, PriceListQuery, PricePatchDto, PriceResponseSchema, type PriceResponse, type RateResponse } from './prices.dto.js';
 import { PricesService } from './prices.service.js';
@@ -27,22 +27,22 @@ export class PricesController {
   }
 
   @Operation('get', 'prices/:id', { id: 'getPrice', summary: 'Show one price', access: 'prices:read', answer: PriceResponseSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.prices.find(actor, id);
   }
 
   @Operation('patch', 'prices/:id', { id: 'updatePrice', summary: 'Change a price', access: 'prices:write', body: PricePatchDto, answer: PriceResponseSchema, ifMatch: true })
-  change(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
+  change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.prices.change(actor, id, ifMatch, patch);
   }
 
   @Operation('post', 'prices/:id/archive', { id: 'archivePrice', summary: 'Put a price away without losing it', access: 'prices:write', answer: PriceResponseSchema, status: 200, ifMatch: true })
-  archive(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.prices.setArchived(actor, id, ifMatch, true);
   }
 
   @Operation('post', 'prices/:id/restore', { id: 'restorePrice', summary: 'Bring an archived price back', access: 'prices:write', answer: PriceResponseSchema, status: 200, ifMatch: true })
-  restore(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.prices.setArchived(actor, id, ifMatch, false);
   }
 
@@ -57,7 +57,7 @@ export class PricesController {
   }
 
   @Operation('get', 'exchange-rates/:id', { id: 'getExchangeRate', summary: 'Show one rate', access: 'prices:read', answer: ExchangeRateResponseSchema })
-  findRate(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  findRate(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.prices.findRate(actor, id);
   }
 }

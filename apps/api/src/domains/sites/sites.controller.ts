@@ -1,4 +1,4 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
@@ -6,7 +6,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IfMatch } from '../../platform/http/etag.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { ListQuery } from '../shared/queries.dto.js';
 import { SiteDto, SitePatchDto, SiteSchema, type SiteResponse } from './sites.dto.js';
@@ -28,22 +28,22 @@ export class SitesController {
   }
 
   @Operation('get', 'sites/:id', { id: 'getSite', summary: 'Show one site', access: 'sites:read', answer: SiteSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.sites.find(actor, id);
   }
 
   @Operation('patch', 'sites/:id', { id: 'updateSite', summary: 'Change a site', access: 'sites:write', body: SitePatchDto, answer: SiteSchema, ifMatch: true })
-  change(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
+  change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.sites.change(actor, id, ifMatch, patch);
   }
 
   @Operation('post', 'sites/:id/archive', { id: 'archiveSite', summary: 'Put a site away without losing it', access: 'sites:write', answer: SiteSchema, status: 200, ifMatch: true })
-  archive(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.sites.setArchived(actor, id, ifMatch, true);
   }
 
   @Operation('post', 'sites/:id/restore', { id: 'restoreSite', summary: 'Bring an archived site back', access: 'sites:write', answer: SiteSchema, status: 200, ifMatch: true })
-  restore(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.sites.setArchived(actor, id, ifMatch, false);
   }
 }

@@ -1,4 +1,4 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
@@ -6,7 +6,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IfMatch } from '../../platform/http/etag.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { StockIntakeDto, StockIntakeSchema, StockItemDto, StockListQuery, StockItemPatchDto, StockItemResponseSchema, type StockResponse } from './stock.dto.js';
 import { StockService } from './stock.service.js';
@@ -27,22 +27,22 @@ export class StockController {
   }
 
   @Operation('get', 'stock/:id', { id: 'getStockItem', summary: 'Show one thing', access: 'stock:read', answer: StockItemResponseSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.stock.find(actor, id);
   }
 
   @Operation('patch', 'stock/:id', { id: 'updateStockItem', summary: 'Change a thing', access: 'stock:write', body: StockItemPatchDto, answer: StockItemResponseSchema, ifMatch: true })
-  change(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
+  change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.stock.change(actor, id, ifMatch, patch);
   }
 
   @Operation('post', 'stock/:id/archive', { id: 'archiveStockItem', summary: 'Put a thing away without losing it', access: 'stock:write', answer: StockItemResponseSchema, status: 200, ifMatch: true })
-  archive(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.stock.setArchived(actor, id, ifMatch, true);
   }
 
   @Operation('post', 'stock/:id/restore', { id: 'restoreStockItem', summary: 'Bring an archived thing back', access: 'stock:write', answer: StockItemResponseSchema, status: 200, ifMatch: true })
-  restore(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.stock.setArchived(actor, id, ifMatch, false);
   }
 

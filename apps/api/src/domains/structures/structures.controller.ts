@@ -1,4 +1,4 @@
-import { Body, Controller, Param, Query, Req } from '@nestjs/common';
+import { Body, Controller, Query, Req } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CurrentActor } from '../../platform/access/access.decorators.js';
@@ -6,7 +6,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IfMatch } from '../../platform/http/etag.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
-import { IdPipe } from '../shared/id.pipe.js';
+import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { ListQuery } from '../shared/queries.dto.js';
 import { StructureDto, StructurePatchDto, StructureSchema, type StructureResponse } from './structures.dto.js';
@@ -28,22 +28,22 @@ export class StructuresController {
   }
 
   @Operation('get', 'structures/:id', { id: 'getStructure', summary: 'Show one structure', access: 'structures:read', answer: StructureSchema })
-  find(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string): Promise<Reply> {
+  find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.structures.find(actor, id);
   }
 
   @Operation('patch', 'structures/:id', { id: 'updateStructure', summary: 'Change a structure', access: 'structures:write', body: StructurePatchDto, answer: StructureSchema, ifMatch: true })
-  change(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
+  change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.structures.change(actor, id, ifMatch, patch);
   }
 
   @Operation('post', 'structures/:id/archive', { id: 'archiveStructure', summary: 'Put a structure away without losing it', access: 'structures:write', answer: StructureSchema, status: 200, ifMatch: true })
-  archive(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.structures.setArchived(actor, id, ifMatch, true);
   }
 
   @Operation('post', 'structures/:id/restore', { id: 'restoreStructure', summary: 'Bring an archived structure back', access: 'structures:write', answer: StructureSchema, status: 200, ifMatch: true })
-  restore(@CurrentActor() actor: Actor, @Param('id', IdPipe) id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
+  restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.structures.setArchived(actor, id, ifMatch, false);
   }
 }
