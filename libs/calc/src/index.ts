@@ -8,3 +8,4 @@ export { computeCutting, CUTTING_MODEL } from './rooms/cutting.js';
 export { packFirstFit, type Packing, type Piece, type Stick } from './rooms/cutting-pack.js';
 export { computeTakeOff, TAKEOFF_MODEL, type TakeOffInput } from './rooms/takeoff.js';
 export { BUDGET_MODEL, computeBudget } from './rooms/budget.js';
+export { computeSchedule, SCHEDULE_MODEL, type ScheduleInput } from './rooms/schedule.js';

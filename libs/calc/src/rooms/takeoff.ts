@@ -106,7 +106,7 @@ const priceNotes = (filled: readonly Filled[], currency: string): Note[] => {
   ];
 };
 
-/** A chosen door or window that is larger than its opening cannot go in; one that is much smaller leaves a gap to close. */
+/** A chosen door or window that is larger than its opening cannot go in. */
 const sizeNotes = (geometry: GeometryResult, stock: readonly StockItem[]): Note[] =>
   geometry.openings.flatMap((o): Note[] => {
     const item = stock.find((i) => i.tag === o.stockTag);
