@@ -1,4 +1,4 @@
-import { createServer, type Server } from 'node:net';
+import { createServer, type Server, type Socket } from 'node:net';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import type { Browser } from 'puppeteer-core';
@@ -12,10 +12,12 @@ let server: Server;
 let connections = 0;
 let base = '';
 let browser: Browser;
+const sockets = new Set<Socket>();
 
 beforeAll(async () => {
   server = createServer((socket) => {
     connections += 1;
+    sockets.add(socket);
     socket.end('HTTP/1.1 200 OK\r\ncontent-length: 0\r\n\r\n');
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
@@ -25,8 +27,9 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(async () => {
   await browser.close();
+  for (const socket of sockets) socket.destroy();
   await new Promise((resolve) => server.close(resolve));
-});
+}, 30_000);
 
 /** No content policy of ours around it: the other layers must hold alone. */
 const VECTORS: Record<string, (url: string) => string> = {

@@ -13,7 +13,7 @@ let app: ReportApp;
 beforeAll(() => {
   app = reportApp();
 });
-afterAll(() => app.stop());
+afterAll(() => app.stop(), 30_000);
 
 describe.each([['a4', 'metric'], ['letter', 'us']] as const)('a plan book on %s in %s units', (paper, units) => {
   let made: Rendered;

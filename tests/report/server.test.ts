@@ -16,7 +16,7 @@ beforeAll(async () => {
   app = reportApp();
   base = await listen(app.server);
 });
-afterAll(() => app.stop());
+afterAll(() => app.stop(), 30_000);
 
 const post = (body: string, headers: Record<string, string> = { authorization: `Bearer ${SECRET}` }, to = base): Promise<Response> => fetch(`${to}/documents`, { method: 'POST', body, headers: { 'content-type': 'application/json', ...headers } });
 

@@ -86,6 +86,7 @@ export function inkOf(document: mupdf.Document, index: number): PageInk {
     },
   });
   document.loadPage(index).run(device, mupdf.Matrix.identity);
+  device.close();
   return ink;
 }
 

@@ -7,7 +7,7 @@ let app: ReportApp;
 beforeAll(() => {
   app = reportApp();
 });
-afterAll(() => app.stop());
+afterAll(() => app.stop(), 30_000);
 
 const squeeze = (text: string): string => text.normalize('NFC').replace(/\s+/g, '');
 

@@ -20,7 +20,7 @@ const listed: Listed[] = readdirSync(NOTES_FOLDER)
   .flatMap((name) => readFileSync(join(NOTES_FOLDER, name), 'utf8').split('\n'))
   .map((line) => line.replace(/^[-|\s]+/, '').replace(/`/g, '').split('|').map((cell) => cell.trim()))
   .filter((cells) => cells.length >= 4 && /^[a-z]+(\.[a-z0-9-]+)+$/.test(cells[0] ?? ''))
-  .map((cells) => ({ code: cells[0] ?? '', params: new Set((cells[2] ?? '').replace(/\([^)]*\)/g, '').split(/[,\s]+/).filter((p) => p !== '' && p !== 'none')) }));
+  .map((cells) => ({ code: cells[0] ?? '', params: new Set((cells[2] ?? '').replace(/\([^)]*\)/g, '').split(/[,;:\s]+/).filter((p) => p !== '' && p !== 'none')) }));
 
 describe('every note has a wording', () => {
   test('there are notes to check', () => expect(listed.length).toBeGreaterThan(20));

@@ -4,6 +4,9 @@ import { markSvg, octagonSvg, tapeSvg, triangleSvg } from './svg.js';
 /** Markup that we drew ourselves and escaped ourselves. User text never comes this way. */
 export const Drawn = ({ svg, className }: { svg: string; className?: string }): VNode => <div {...(className === undefined ? {} : { class: className })} dangerouslySetInnerHTML={{ __html: svg }} />;
 
+/** A drawing or chart; nothing where there is nothing to draw. */
+export const Figure = ({ drawing }: { drawing: { svg: string } | null }): VNode | null => (drawing === null ? null : <Drawn svg={drawing.svg} />);
+
 export const Mark = ({ label, source }: { label: string; source: 'pile' | 'buy' }): VNode => <Drawn svg={markSvg(label, source)} />;
 
 export const Tape = ({ widthMm, note, label }: { widthMm: number; note: string; label: string }): VNode => <Drawn svg={tapeSvg(widthMm, note, label)} />;

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { decodePDFRawStream, PDFArray, PDFDocument, PDFHexString, PDFName, PDFNumber, PDFRawStream, PDFRef, PDFString, type PDFPage } from '@cantoo/pdf-lib';
+import { decodePDFRawStream, PDFArray, PDFDocument, PDFHeader, PDFHexString, PDFName, PDFNumber, PDFRawStream, PDFRef, PDFString, type PDFPage } from '@cantoo/pdf-lib';
 import { markArtifacts } from './finish/content.js';
 import { describeLinks, mendBookmarks } from './finish/outline.js';
 import { StructureTree } from './finish/structure.js';
@@ -77,6 +77,8 @@ export async function finishPdf(raw: Uint8Array, options: FinishOptions): Promis
   describeLinks(document, options.describeLink);
   mendBookmarks(document, options.headings);
   setMetadata(document, options);
+  // The tags and attributes we write are those of PDF 1.7.
+  document.context.header = PDFHeader.forVersion(1, 7);
   const id = createHash('sha256').update(await save(document)).digest('hex').slice(0, 32);
   document.context.trailerInfo.ID = document.context.obj([PDFHexString.of(id), PDFHexString.of(id)]);
   const bytes = await save(document);

@@ -34,8 +34,9 @@ async function closedPage(browser: Browser): Promise<{ page: Page; close: () => 
     await page.setJavaScriptEnabled(false);
     await page.setRequestInterception(true);
     page.on('request', (request) => {
-      const isInline = request.url().startsWith('data:');
-      void (isInline ? request.continue() : request.abort('blockedbyclient')).catch(() => undefined);
+      // An empty answer makes the browser stay where it is; an aborted navigation would replace our page by an error page.
+      const answered = request.isNavigationRequest() && request.frame() === page.mainFrame() ? request.respond({ status: 204 }) : request.url().startsWith('data:') ? request.continue() : request.abort('blockedbyclient');
+      void answered.catch(() => undefined);
     });
     await page.setOfflineMode(true);
     return { page, close: () => context.close().catch(() => undefined) };

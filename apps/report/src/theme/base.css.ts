@@ -66,6 +66,7 @@ ul.dash li,ul.tick li,.steps li{position:relative}
 .tblock>div{padding:.9mm 1mm 0 1.5mm;white-space:nowrap;overflow:hidden;text-overflow:ellipsis}
 .tblock dt{font-size:var(--small);font-weight:500;line-height:3mm}
 .tblock dd{font-size:10.75pt;font-weight:500;line-height:3.8mm}
+.tblock dd{text-wrap:nowrap;overflow:hidden;text-overflow:ellipsis}
 .tblock .big dd,.tblock h2{font-size:var(--lead);font-weight:700;line-height:3.9mm}
 .sheet{position:relative}
 `;

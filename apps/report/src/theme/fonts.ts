@@ -44,6 +44,9 @@ function subsets(): readonly LoadedSubset[] {
 /** Characters that take no ink and may pass: line ends and the soft hyphen are handled by the browser. */
 const INKLESS = new Set([0x09, 0x0a, 0x0d, 0xad]);
 
+/** Marks that turn or hide text around them. Some fonts hold a blank glyph for them, but a name that reads otherwise than it prints is refused. */
+const isHidden = (code: number): boolean => code < 0x20 || (code >= 0x7f && code < 0xa0) || (code >= 0x200b && code <= 0x200f) || (code >= 0x202a && code <= 0x202e) || (code >= 0x2060 && code <= 0x206f) || code === 0xfeff;
+
 /** A character no font here can set. Printing a gap instead would change a name without a word. */
 export class MissingGlyphError extends Error {
   constructor(readonly characters: readonly string[]) {
@@ -64,7 +67,7 @@ export function fontFacesFor(text: string): string {
   const chosen = new Set<LoadedSubset>();
   const missing: number[] = [];
   for (const code of needed) {
-    const home = subsets().find((subset) => subset.characters.has(code));
+    const home = isHidden(code) ? undefined : subsets().find((subset) => subset.characters.has(code));
     if (home === undefined) missing.push(code);
     else chosen.add(home);
   }

@@ -2,7 +2,7 @@ import type { Note } from '@lathwork/model';
 import { NOTE_WORDS } from './en/notes.js';
 import { MATERIAL_WORDS, MONTHS, TASK_WORDS } from './en/common.js';
 import { KEY_WORDS } from './en/notes-shape.js';
-import { decimal, hours, percent, whole, type Figures } from './figures.js';
+import { decimal, hours, money, percent, whole, type Figures } from './figures.js';
 import { fill, listing } from './fill.js';
 
 type ParamValue = Note['params'][string];
@@ -19,7 +19,6 @@ const BY_SUFFIX: readonly [string, (value: number, fig: Figures) => string][] = 
   ['Ratio', (v) => percent(v)],
   ['Frac', (v) => percent(v)],
   ['Deg', (v) => `${whole(v)}\u00b0`],
-  ['Minor', (v) => whole(v / 100)],
   ['Mm', (v, f) => f.spacing(v)],
   ['M2', (v, f) => f.area(v)],
   ['M3', (v) => `${decimal(v, 1)}\u00a0m\u00b3`],
@@ -61,11 +60,14 @@ function unworded(note: Note, params: Readonly<Record<string, string>>): string 
 }
 
 export function noteText(note: Note, fig: Figures): string {
-  const params = Object.fromEntries(Object.entries(note.params).map(([key, value]) => [key, paramText(key, value, fig)]));
+  const currency = note.params['currency'];
+  const params = Object.fromEntries(
+    Object.entries(note.params).map(([key, value]) => [key, typeof value === 'number' && key.endsWith('Minor') ? money({ minor: value, currency: typeof currency === 'string' ? currency : '' }).trim() : paramText(key, value, fig)]),
+  );
   const wording = NOTE_WORDS[note.code];
   if (wording === undefined) return unworded(note, params);
   try {
-    return fill(wording, { subject: note.subject ?? '', ...params });
+    return fill(wording, { subject: wordOf(note.subject ?? ''), ...params });
   } catch {
     return unworded(note, params);
   }

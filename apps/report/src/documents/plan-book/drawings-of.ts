@@ -1,17 +1,53 @@
-import type { Drawing } from './drawing-lib.js';
-import type { Box, Drawings } from './drawings.js';
+import { anchorMap, elevation, planView, section, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
+import type { MaterialKey } from '@lathwork/model';
+import type { Drawings } from './drawings.js';
 import type { Context } from './view/context.js';
-const empty = (box: Box, alt: string): Drawing => ({ svg: `<svg class="lw" role="img" aria-label="${alt}" width="${box.wMm}mm" height="${box.hMm}mm" viewBox="0 0 ${box.wMm} ${box.hMm}"><path class="thin" d="M1 1L${box.wMm - 1} 1L${box.wMm - 1} ${box.hMm - 1}L1 ${box.hMm - 1}Z"/></svg>`, widthMm: box.wMm, heightMm: box.hMm, alt, usedLineTypes: ['thin', 'cut'], scale: null });
-export const drawingsOf = (_ctx: Context): Drawings => ({
-  pictorial: (b) => empty(b, 'pictorial'),
-  elevation: (s, b) => empty(b, `elevation ${s}`),
-  planView: (b) => empty(b, 'plan view'),
-  section: (b) => empty(b, 'section'),
-  anchorMap: (b) => empty(b, 'anchor map'),
-  filmLayout: (b) => empty(b, 'film layout'),
-  framePicture: (s, b) => empty(b, `frame ${s}`),
-  cutDiagrams: (b) => [empty({ wMm: b.wMm, hMm: 15 }, 'cut board')],
-  climateChart: (b) => empty(b, 'climate'),
-  nightsChart: (b) => empty(b, 'nights'),
-  daysChart: (b) => empty(b, 'days'),
-});
+
+/** What a line of the take-off is, on a drawing. Things without a place on it have no mark there. */
+const TARGETS: Partial<Record<MaterialKey, MarkTarget>> = {
+  'frame.tubeSet': 'tube',
+  'film.greenhouse': 'film',
+  'film.utility': 'film',
+  'batten.19x38': 'batten',
+  'sill.89x140': 'sill',
+  'board.38x140': 'sill',
+  'brace.cable': 'brace',
+  'anchor.auger': 'anchor',
+  'anchor.pipe': 'anchor',
+  'anchor.concreteBag': 'anchor',
+  'anchor.sandbag': 'anchor',
+  'barrel.water': 'barrel',
+};
+
+/** The marks of the take-off, once for each kind of thing. */
+export function marksOf(ctx: Context): Mark[] {
+  const marks: Mark[] = [];
+  for (const line of ctx.result.takeOff.lines) {
+    const target = TARGETS[line.material];
+    if (target === undefined || line.mark === null || marks.some((m) => m.target === target)) continue;
+    marks.push({ label: line.mark, source: line.reclaimed.length > 0 ? 'pile' : 'buy', target });
+  }
+  return marks;
+}
+
+const only = (marks: readonly Mark[], targets: readonly MarkTarget[]): Mark[] => marks.filter((m) => targets.includes(m.target));
+
+export function drawingsOf(ctx: Context): Drawings {
+  const shelter: Shelter = { geometry: ctx.result.geometry, structure: ctx.inputs.structure };
+  const units: UnitSystem = ctx.request.options.units;
+  const marks = marksOf(ctx);
+  const view = { shelter, units };
+  return {
+    elevation: (side, boxMm) => elevation({ ...view, boxMm, view: side, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
+    planView: (boxMm) => planView({ ...view, boxMm, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
+    section: (boxMm) => section({ ...view, boxMm }),
+    anchorMap: (boxMm) => anchorMap({ ...view, boxMm, anchorage: ctx.result.anchorage }),
+    pictorial: () => null,
+    filmLayout: () => null,
+    framePicture: () => null,
+    cutDiagrams: () => [],
+    climateChart: () => null,
+    nightsChart: () => null,
+    daysChart: () => null,
+  };
+}

@@ -1,4 +1,4 @@
-import type { Drawing, LineType } from './drawing-lib.js';
+import type { Drawing, LineType } from '@lathwork/drawing';
 import type { Limit } from './view/nights.view.js';
 
 export interface Box {
@@ -10,15 +10,15 @@ export const LINE_WORDS: Record<LineType, string> = { cut: 'cut edge, ground', v
 
 /** The drawings of one plan, each made to the room a page has for it. */
 export interface Drawings {
-  pictorial(box: Box): Drawing;
+  pictorial(box: Box): Drawing | null;
   elevation(side: 'front' | 'back' | 'left' | 'right', box: Box): Drawing;
   planView(box: Box): Drawing;
   section(box: Box): Drawing;
   anchorMap(box: Box): Drawing;
-  filmLayout(box: Box): Drawing;
-  framePicture(stageId: string, box: Box): Drawing;
+  filmLayout(box: Box): Drawing | null;
+  framePicture(stageId: string, box: Box): Drawing | null;
   cutDiagrams(box: Box): readonly Drawing[];
-  climateChart(box: Box): Drawing;
-  nightsChart(box: Box, limits: readonly Limit[]): Drawing;
-  daysChart(box: Box, limit: Limit | null): Drawing;
+  climateChart(box: Box): Drawing | null;
+  nightsChart(box: Box, limits: readonly Limit[]): Drawing | null;
+  daysChart(box: Box, limit: Limit | null): Drawing | null;
 }

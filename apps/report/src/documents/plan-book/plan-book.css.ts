@@ -6,8 +6,8 @@ export const planBookCss = `
 .cover-a{display:grid;grid-template-columns:minmax(0,1fr) 62mm;gap:7mm}
 .facts{display:grid;grid-template-columns:auto minmax(0,1fr);column-gap:3mm;row-gap:1.2mm;align-content:start}
 .facts dt{font-weight:700}
-.contents{width:112mm}
-.contents td,.contents th{padding-top:0;padding-bottom:0}
+.toc{columns:2;column-gap:10mm;border-top:var(--r2) solid;border-bottom:var(--r1) solid;padding:1mm 0}
+.toc li{display:flex;justify-content:space-between;column-gap:3mm;break-inside:avoid;line-height:6mm}
 .look-a{display:grid;grid-template-columns:minmax(0,1fr) 72mm;gap:6mm;align-items:center}
 .look-b{display:grid;grid-template-columns:104mm minmax(0,1fr);gap:7mm}
 .stackgap{display:grid;align-content:space-between;row-gap:3mm}

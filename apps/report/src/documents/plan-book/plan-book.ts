@@ -1,5 +1,5 @@
 import type { DocumentRequest } from '@lathwork/model';
-import { DRAWING_CSS } from './drawing-lib.js';
+import { DRAWING_CSS } from '@lathwork/drawing';
 import type { Book, BookPart } from '../../layout/book.js';
 import { common } from '../../words/en/common.js';
 import { pages } from '../../words/en/pages.js';

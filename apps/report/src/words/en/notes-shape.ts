@@ -37,5 +37,7 @@ export const KEY_WORDS: Record<string, string> = {
   annualExtremeMinimum: 'the mean of the coldest night of each year', monthlyAbsoluteMinimum: 'the coldest month\u2019s coldest night, less a margin', monthlyMeanLessSpread: 'the coldest month\u2019s mean night, less a margin',
   moveUnderRidge: 'move it under the ridge', lowerThreshold: 'lower the threshold', trimIfSolidWood: 'trim it if it is solid wood', otherTag: 'take another one from the pile',
   ridgeOffCentre: 'accept a ridge off the middle', cutLonger: 'cut the longer one', packShorter: 'pack the shorter one',
+  gradeX: 'it was graded X', creosote: 'it holds creosote', treatedWoodOld: 'it is old treated wood', barrelContentsUnknown: 'its past is unknown', pvcContact: 'PVC harms the film',
+  decking: 'decking', mulch: 'mulch', elevationM: 'height of the site', outsideLowC: 'cold night', floorAreaM2: 'floor area', heightRatio: 'shape',
   lappedSeamOnRigidMember: 'lap it over a rigid part', roofAndWallsSeparate: 'cover roof and walls separately',
 };

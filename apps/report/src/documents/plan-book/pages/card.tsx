@@ -1,7 +1,7 @@
 import type { VNode } from 'preact';
 import type { Stage } from '@lathwork/model';
 import type { FixedPart } from '../../../layout/book.js';
-import { CareBox, Drawn, Mark, Steps, StopBox, Ticks } from '../../../parts/parts.js';
+import { CareBox, Figure, Mark, Steps, StopBox, Ticks } from '../../../parts/parts.js';
 import { common } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
@@ -96,7 +96,7 @@ export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst
         {view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />}
         <div class="card">
           <div class="main">
-            <Drawn svg={drawings.framePicture(stage.stageId, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, PICTURE_MIN_MM + spare) }).svg} />
+            <Figure drawing={drawings.framePicture(stage.stageId, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, PICTURE_MIN_MM + spare) })} />
             <h3>{w.order}</h3>
             <Steps items={view.steps} />
           </div>

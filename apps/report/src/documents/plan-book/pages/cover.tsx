@@ -33,31 +33,16 @@ const Facts = ({ ctx }: { ctx: Context }): VNode => {
 };
 
 const Contents = ({ lines }: { lines: readonly ContentsLine[] }): VNode => (
-  <table class="cols contents">
-    <caption>
-      <h3>{w.contents}</h3>
-    </caption>
-    <colgroup>
-      <col />
-      <col style="width:16mm" />
-    </colgroup>
-    <thead>
-      <tr>
-        <th scope="col"></th>
-        <th scope="col">{w.contentsPage}</th>
-      </tr>
-    </thead>
-    <tbody>
+  <div>
+    <h3 class="gap">{w.contents}</h3>
+    <ul class="toc">
       {lines.map((line) => (
-        <tr>
-          <th scope="row">
-            <a href={`#${line.name}`}>{line.title}</a>
-          </th>
-          <td>{line.page}</td>
-        </tr>
+        <li>
+          <a href={`#${line.name}`}>{line.title}</a> <span>{line.page}</span>
+        </li>
       ))}
-    </tbody>
-  </table>
+    </ul>
+  </div>
 );
 
 /** Revision, status, what the book is for, the safety statement, what is open, and the contents. */

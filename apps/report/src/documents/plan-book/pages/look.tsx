@@ -131,7 +131,7 @@ export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
             }
           />
           <div class="look-a">
-            <Drawn svg={picture.svg} />
+            {picture === null ? <span></span> : <Drawn svg={picture.svg} />}
             <dl class="facts">
               {view.facts.map(([name, value]) => (
                 <>

@@ -1,5 +1,5 @@
 import type { FixedPart } from '../../../layout/book.js';
-import { Drawn, NoteText, SheetHead } from '../../../parts/parts.js';
+import { Figure, NoteText, SheetHead } from '../../../parts/parts.js';
 import { Table } from '../../../parts/table.js';
 import { pages } from '../../../words/en/pages.js';
 import type { Drawings } from '../drawings.js';
@@ -26,11 +26,11 @@ export function nightsPart(ctx: Context, drawings: Drawings): FixedPart | null {
           <SheetHead id="nights" title={w.title} status={<span>{w.status}</span>} />
           <div>
             <h3 class="gap">{view.nightFinding}</h3>
-            <Drawn svg={drawings.nightsChart({ wMm, hMm: NIGHTS_MIN_MM + extra * 0.6 }, view.coldLimits).svg} />
+            <Figure drawing={drawings.nightsChart({ wMm, hMm: NIGHTS_MIN_MM + extra * 0.6 }, view.coldLimits)} />
           </div>
           <div>
             {view.dayFinding === null ? null : <h3 class="gap">{view.dayFinding}</h3>}
-            <Drawn svg={drawings.daysChart({ wMm, hMm: DAYS_MIN_MM + extra * 0.4 }, view.heatLimit).svg} />
+            <Figure drawing={drawings.daysChart({ wMm, hMm: DAYS_MIN_MM + extra * 0.4 }, view.heatLimit)} />
           </div>
           <Table spec={view.table} />
           <NoteText>{view.notes.join(' ')}</NoteText>

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import type { Drawing, LineType } from '../drawing-lib.js';
+import type { Drawing, LineType } from '@lathwork/drawing';
 import type { FixedPart } from '../../../layout/book.js';
 import { Drawn } from '../../../parts/parts.js';
 import { line, markSvg, path, svg, text } from '../../../parts/svg.js';
@@ -104,19 +104,20 @@ interface Area {
 }
 
 /** Views side by side: the first takes the room it needs, the rest share what is left, each centred in its own field. */
-function place(area: Area, makers: readonly { share: number; draw: (box: Area) => Drawing }[]): Placed[] {
+function place(area: Area, makers: readonly { share: number; draw: (box: Area) => Drawing | null }[]): Placed[] {
   const total = makers.reduce((sum, m) => sum + m.share, 0);
   let left = PAD_MM;
-  return makers.map(({ share, draw }) => {
+  return makers.flatMap(({ share, draw }) => {
     const width = (area.wMm - PAD_MM * (makers.length + 1)) * (share / total);
     const drawing = draw({ wMm: width, hMm: area.hMm - 2 * PAD_MM });
+    if (drawing === null) return [];
     const placed = { drawing, leftMm: left + Math.max(0, (width - drawing.widthMm) / 2), topMm: PAD_MM + Math.max(0, (area.hMm - 2 * PAD_MM - drawing.heightMm) / 2) };
     left += width + PAD_MM;
-    return placed;
+    return [placed];
   });
 }
 
-function sheetPart(ctx: Context, block: TitleBlock, makers: readonly { share: number; draw: (box: Area) => Drawing }[]): FixedPart {
+function sheetPart(ctx: Context, block: TitleBlock, makers: readonly { share: number; draw: (box: Area) => Drawing | null }[]): FixedPart {
   const widthMm = ctx.landscape.widthMm;
   const heightMm = ctx.landscape.heightMm - TAPE_MM - 0.4;
   return {
@@ -144,12 +145,13 @@ function sheetPart(ctx: Context, block: TitleBlock, makers: readonly { share: nu
 
 /** The drawing sheets, on their side, each with frame, line key and title block. */
 export function sheetParts(ctx: Context, d: Drawings): FixedPart[] {
-  const total = 4;
+  const hasFilm = d.filmLayout({ wMm: ctx.landscape.widthMm - 2 * PAD_MM, hMm: ctx.landscape.heightMm - TAPE_MM - STRIP_MM - 4 * PAD_MM }) !== null;
+  const total = hasFilm ? 4 : 3;
   const block = (index: number, name: string, title: string): TitleBlock => ({ name, title, index, total });
-  return [
+  const sheets = [
     sheetPart(ctx, block(1, 'sheet-front', w.front), [{ share: 1.45, draw: (box) => d.elevation('front', box) }, { share: 1, draw: (box) => d.planView(box) }]),
     sheetPart(ctx, block(2, 'sheet-sides', w.sides), [{ share: 1.6, draw: (box) => d.elevation('right', box) }, { share: 1, draw: (box) => d.section(box) }]),
     sheetPart(ctx, block(3, 'sheet-anchors', w.anchors), [{ share: 1, draw: (box) => d.anchorMap(box) }]),
-    sheetPart(ctx, block(4, 'sheet-film', w.film), [{ share: 1, draw: (box) => d.filmLayout(box) }]),
   ];
+  return hasFilm ? [...sheets, sheetPart(ctx, block(4, 'sheet-film', w.film), [{ share: 1, draw: (box) => d.filmLayout(box) }])] : sheets;
 }

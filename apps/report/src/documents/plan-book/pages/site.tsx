@@ -1,5 +1,5 @@
 import type { FixedPart } from '../../../layout/book.js';
-import { Drawn, NoteText, SheetHead } from '../../../parts/parts.js';
+import { Figure, NoteText, SheetHead } from '../../../parts/parts.js';
 import { Table } from '../../../parts/table.js';
 import { pages } from '../../../words/en/pages.js';
 import type { Drawings } from '../drawings.js';
@@ -48,7 +48,7 @@ export function sitePart(ctx: Context, drawings: Drawings): FixedPart {
         </div>
         <div>
           <h3 class="gap">{view.finding}</h3>
-          <Drawn svg={drawings.climateChart({ wMm: ctx.portrait.widthMm, hMm: CHART_MIN_MM + Math.min(spare, 40) }).svg} />
+          <Figure drawing={drawings.climateChart({ wMm: ctx.portrait.widthMm, hMm: CHART_MIN_MM + Math.min(spare, 40) })} />
         </div>
         <Table spec={view.table} />
         {view.notes.length === 0 ? null : <NoteText>{view.notes.join(' ')}</NoteText>}

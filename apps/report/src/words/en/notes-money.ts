@@ -1,0 +1,23 @@
+/** Wording of the notes of the take-off and budget rooms. */
+export const MONEY_NOTES: Record<string, string> = {
+  'budget.over-cap': 'The cash needed, {cashMinor}, is over the cap of {capMinor} by {overCapMinor}.',
+  'budget.cap-not-assessed': 'Nobody can tell whether the cap is kept: {unpricedCount} prices are missing.',
+  'budget.other-currencies-apart': 'Some amounts are in {currencies}. Enter a dated rate to count them.',
+  'budget.nothing-bought': 'Everything comes from the pile, worth {reclaimedMinor}.',
+  'budget.share-lowered': 'A share was set to {setFrac}; usual is {usualFrac}. Reason given: {reason}.',
+  'budget.share-lowered-without-reason': 'A share was set to {setFrac}; usual is {usualFrac}. What is the reason?',
+  'budget.outside-validity': '{subject} lies outside what is usual in such builds: {value}, not {min} to {max}.',
+  'takeoff.tag-not-held': '{subject} is chosen for {lineId} but is not claimed for this build.',
+  'takeoff.chosen-item-refused': '{subject} cannot be used for {lineId}: {reason}. It counts as to be bought.',
+  'takeoff.tag-wanted-twice': '{subject} was chosen twice. It serves one line only.',
+  'takeoff.item-larger-than-opening': '{subject} is larger than opening {openingId} by {overM}.',
+  'takeoff.item-refused': '{subject} stays in the pile: {reason}.',
+  'takeoff.film-not-main-cover': '{subject} is not taken as the main cover. Use it as an inner layer or a skirt.',
+  'takeoff.found-film-bought-new': 'Found film lasts one season at most. New film is on the list.',
+  'takeoff.anchor-size-unknown': 'The size of the anchors is not known. None are counted. Who can measure them?',
+  'takeoff.price-unknown': 'No price yet for {linesCount} lines. They are not in the total.',
+  'takeoff.price-stale': 'Prices of {linesCount} lines are older than a year. Ask again.',
+  'takeoff.price-undated': 'Prices of {linesCount} lines have no date. Ask again before you order.',
+  'takeoff.price-converted': 'A price was turned from {from} to {to} by the rate of {readOn}.',
+  'takeoff.price-in-other-currency': 'A price is in {from}. Nobody gave a dated rate to {to}.',
+};
