@@ -46,7 +46,7 @@ describe('problems', () => {
     ['800 kB of brackets', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, '['.repeat(800_000), 400, 'malformed-json'],
     ['over 1 MiB', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, `"${'a'.repeat(1_048_576)}"`, 413, 'body-too-large'],
     ['1001 keys', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, JSON.stringify(Object.fromEntries(Array.from({ length: 1001 }, (_one, at) => [`k${at}`, 0]))), 400, 'malformed-json'],
-    ['bad percent', 'get', '/v1/problems/%E0%A4%A', {}, undefined, 404, 'route-unknown'],
+    ['bad percent', 'get', '/v1/problems/%E0%A4%A', {}, undefined, 400, 'malformed-request'],
   ] as const)('%s is a problem of the catalogue', async (_name, method, path, headers, body, status, key) => {
     const started = performance.now();
     const request = garden.http.request(method, path).set(headers);

@@ -130,7 +130,7 @@ export const ObjectField = (type: () => Class, presence: Presence = {}): Propert
     ValidateNested(),
     Type(type),
     refer(type),
-    (target: object, key: string | symbol) => documented({ oneOf: [{ $ref: getSchemaPath(type()) }] }, presence)(target, key),
+    (target: object, key: string | symbol) => documented({ allOf: [{ $ref: getSchemaPath(type()) }] }, presence)(target, key),
   );
 
 /** A list of objects of one class. */
