@@ -8,4 +8,6 @@ export { elevation } from './views/elevation.js';
 export { planView } from './views/plan.js';
 export { anchorMap } from './views/anchor-map.js';
 export { section } from './views/section.js';
+export { monthlyNights, dayPeaks } from './charts/months.js';
+export { climateChart } from './charts/climate.js';
 export { placeMarks, spread } from './place-labels.js';

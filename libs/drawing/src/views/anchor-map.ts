@@ -9,7 +9,7 @@ import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWalls, planProjection, stationsM } from './ground-plan.js';
-import { headingFor } from './shelter.js';
+import { headingFor, HOST_M } from './shelter.js';
 
 /** What is written beside a post, from the fullest to the shortest form that the spacing of the posts leaves room for. */
 type Form = 'full' | 'line' | 'number';
@@ -39,6 +39,8 @@ interface MapLayout {
   headMm: number;
 }
 const BELOW_MM = 16;
+/** Notes of a lean-to's wall side stand beyond the wall, on which its posts are held. */
+const hostMm = (o: AnchorMapOptions, k: number): number => (o.shelter.structure.kind === 'leanTo' ? HOST_M * k + 1 : 0);
 
 function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): MapLayout | null {
   const { widthM: w, lengthM: l } = o.shelter.structure;
@@ -46,7 +48,7 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
   const closest = Math.min(...ys.slice(1).map((y, i) => y - (ys[i] ?? 0))) * k;
   if (closest < HEIGHT_MM[form]) return null;
   const column = columnMm(o, form, words);
-  const widthMm = 2 * column + w * k;
+  const widthMm = 2 * column + w * k + hostMm(o, k);
   const head = headingFor(words.anchorMap, widthMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true).heightMm;
   const half = Math.max(HEIGHT_MM[form] / 2, 4);
   return { k, form, column, ox: column, oy: head + half + l * k, widthMm, heightMm: head + half + l * k + Math.max(half, BELOW_MM), headMm: head };
@@ -68,7 +70,7 @@ function choose(o: AnchorMapOptions, words: Words): MapLayout {
 /** Demand, then rules to write the measured depth and the pull check on. */
 function drawPostNote(plate: Plate, o: AnchorMapOptions, l: MapLayout, post: Post, at: XY, words: Words): void {
   const left = post.row === 'A';
-  const x = left ? at[0] - GAP_MM : at[0] + GAP_MM;
+  const x = left ? at[0] - GAP_MM : at[0] + GAP_MM + hostMm(o, l.k);
   const anchor = left ? 'end' : 'start';
   if (l.form === 'number') {
     const rect: Rect = { x: left ? x - 6 : x, y: at[1] - 1.4, w: 6, h: 2.8 };
@@ -119,7 +121,7 @@ export function anchorMap(o: AnchorMapOptions): Drawing {
   for (const post of o.shelter.geometry.posts) {
     const at = P(post.at.xM, post.at.yM);
     plate.circle(at, 0.9, 'poche');
-    drawAnchor(plate, [at[0] + (post.row === 'A' ? -3 : 3), at[1]]);
+    drawAnchor(plate, [at[0] + (post.row === 'A' ? -3 : 3 + hostMm(o, l.k)), at[1]]);
     drawPostNote(plate, o, l, post, at, words);
   }
   const parts = [gap(w)];
