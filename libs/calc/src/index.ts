@@ -9,3 +9,6 @@ export { packFirstFit, type Packing, type Piece, type Stick } from './rooms/cutt
 export { computeTakeOff, TAKEOFF_MODEL, type TakeOffInput } from './rooms/takeoff.js';
 export { BUDGET_MODEL, computeBudget } from './rooms/budget.js';
 export { computeSchedule, SCHEDULE_MODEL, type ScheduleInput } from './rooms/schedule.js';
+export { computeSafety, SAFETY_MODEL, type SafetyResult } from './rooms/safety.js';
+export { SAFETY_RULES, type SafetyInput, type SafetyRule } from './rooms/safety-rules.js';
+export { computeWind, MODEL as WIND_MODEL } from './rooms/wind.js';
