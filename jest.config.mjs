@@ -10,6 +10,8 @@ const swc = (tsx) => ({
 export default {
   testEnvironment: 'node',
   roots: ['<rootDir>/tests'],
+  globalSetup: '<rootDir>/tests/support/global-setup.mjs',
+  globalTeardown: '<rootDir>/tests/support/global-teardown.mjs',
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
   extensionsToTreatAsEsm: ['.ts', '.tsx'],
   moduleNameMapper: {

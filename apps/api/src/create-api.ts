@@ -1,3 +1,4 @@
+import type { DynamicModule } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { ExpressAdapter, type NestExpressApplication } from '@nestjs/platform-express';
 import { AppModule } from './app.module.js';
@@ -10,8 +11,8 @@ import type { Surroundings } from './platform/platform.module.js';
 import { ProblemFilter } from './platform/problems/problem.filter.js';
 
 /** The application, complete but not yet listening. Main, the generator of the OpenAPI file and the tests all start here. */
-export const createApi = async (surroundings: Surroundings): Promise<NestExpressApplication> => {
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.with(surroundings), new ExpressAdapter(), { bodyParser: false, logger: ['error', 'fatal'], abortOnError: false });
+export const createApi = async (surroundings: Surroundings, root: DynamicModule = AppModule.with(surroundings)): Promise<NestExpressApplication> => {
+  const app = await NestFactory.create<NestExpressApplication>(root, new ExpressAdapter(), { bodyParser: false, logger: ['error', 'fatal'], abortOnError: false });
   app.set('etag', false);
   app.set('query parser', 'simple');
   app.disable('x-powered-by');

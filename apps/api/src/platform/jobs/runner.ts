@@ -5,6 +5,7 @@ import type { Logger } from 'pino';
 import { CONFIG, type Config } from '../config/config.js';
 import { ADDRESSES, type Addresses } from '../database/addresses.js';
 import { isId } from '../database/ids.js';
+import { withListeners } from '../database/pool.js';
 import { ServingState } from '../health/state.js';
 import { LOG } from '../logging/log.js';
 import { toProblem } from '../problems/problem.filter.js';
@@ -42,8 +43,7 @@ export class JobRunner implements BeforeApplicationShutdown {
   ) {}
 
   async start(): Promise<void> {
-    this.pool = new pg.Pool({ connectionString: this.addresses.queueUrl, max: this.config.jobConcurrency + 2 });
-    this.pool.on('error', () => undefined);
+    this.pool = withListeners(new pg.Pool({ connectionString: this.addresses.queueUrl, max: this.config.jobConcurrency + 2 }));
     const list = Object.fromEntries([...this.tasks.all()].map(([name, task]) => [name, (payload: unknown, helpers: JobHelpers) => this.work(name, task, payload, helpers)]));
     const logger = new WorkerLogger(() => (level, message) => this.log[level === 'warning' ? 'warn' : level === 'error' ? 'error' : 'debug']({ part: 'queue' }, message));
     this.runner = await run({ pgPool: this.pool, taskList: list, concurrency: this.config.jobConcurrency, noHandleSignals: true, pollInterval: 1000, logger });

@@ -11,6 +11,7 @@ interface Entry {
 export const CATALOGUE = {
   // the request itself
   'malformed-json': { status: 400, title: 'The body cannot be read', detail: 'The body is not JSON as this API takes it: {reason}.', remedy: 'Correct the body; send plain JSON with each key once.' },
+  'malformed-request': { status: 400, title: 'The request cannot be read', detail: 'The address or the headers of the request are broken.', remedy: 'Correct the request; percent signs in an address must be followed by two hexadecimal digits.' },
   'validation-failed': { status: 400, title: 'Some fields are not valid', detail: '{count} fields or parameters are not valid.', remedy: 'See "errors": each names its place and what is wanted.' },
   'malformed-id': { status: 400, title: 'Not an id', detail: 'An id in the path is not a lower-case UUID.', remedy: 'Copy the id from an earlier answer.' },
   'cursor-invalid': { status: 400, title: 'This cursor does not fit', detail: 'The cursor was changed, or belongs to another list or other filters.', remedy: 'Begin at the first page, or follow the "next" link as it stands.' },

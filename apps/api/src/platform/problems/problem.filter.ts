@@ -20,14 +20,14 @@ const ofHttp = (error: HttpException): Problem => {
   const status = error.getStatus();
   if (status === 404) return new Problem('route-unknown');
   if (status === 413) return new Problem('body-too-large', { limit: 1_048_576 });
-  return status < 500 ? new Problem('malformed-json', { reason: 'the request cannot be read' }) : new Problem('internal');
+  return status < 500 ? new Problem('malformed-request') : new Problem('internal');
 };
 
 /** Any error as a problem of the catalogue. Nothing of an unknown error gets out. */
 export const toProblem = (error: unknown): Problem => {
   if (error instanceof Problem) return error;
   if (error instanceof HttpException) return ofHttp(error);
-  if (error instanceof URIError) return new Problem('route-unknown');
+  if (error instanceof URIError) return new Problem('malformed-request');
   return isUnreachable(error) ? new Problem('unavailable', {}, [], { 'Retry-After': '2' }) : new Problem('internal');
 };
 

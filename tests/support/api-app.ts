@@ -1,0 +1,110 @@
+import 'reflect-metadata';
+import type { Server } from 'node:http';
+import type { Type } from '@nestjs/common';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import { OPERATOR, type Actor } from '../../apps/api/src/platform/access/actor.js';
+import { createGarden, type NewGarden } from '../../apps/api/src/platform/access/credentials.js';
+import { makeKey } from '../../apps/api/src/platform/access/key.js';
+import { SCOPES, type Scope } from '../../apps/api/src/platform/access/scopes.js';
+import { AppModule } from '../../apps/api/src/app.module.js';
+import { createApi } from '../../apps/api/src/create-api.js';
+import { parseConfig, type Config } from '../../apps/api/src/platform/config/config.js';
+import { Database } from '../../apps/api/src/platform/database/database.js';
+import { newId } from '../../apps/api/src/platform/database/ids.js';
+import { JobRunner } from '../../apps/api/src/platform/jobs/runner.js';
+import { makeLog } from '../../apps/api/src/platform/logging/log.js';
+import { HttpClient } from './http-client.js';
+import { freshDatabase, type TestDatabase } from './template-database.js';
+
+export const OPERATOR_TOKEN = 'operator-token-of-the-test-run-0123456789';
+export const REPORT_SECRET = 'report-secret-of-the-test-run-0123456789';
+
+export interface TestGarden {
+  gardenId: string;
+  key: string;
+  actor: Actor;
+  http: HttpClient;
+}
+
+export interface TestApi {
+  app: NestExpressApplication;
+  database: TestDatabase;
+  server: Server;
+  config: Config;
+  anyone: HttpClient;
+  operator: HttpClient;
+  get<T>(what: Type<T> | (abstract new (...args: never[]) => T)): T;
+  /** Another garden with a key of the given scopes (all, unless told). */
+  garden(scopes?: readonly Scope[], garden?: Partial<NewGarden>): Promise<TestGarden>;
+  /** Another key of the same garden. */
+  keyOf(gardenId: string, scopes: readonly Scope[]): Promise<string>;
+  as(key: string): HttpClient;
+  stop(): Promise<void>;
+}
+
+export interface TestApiOptions {
+  env?: Record<string, string>;
+  /** Work the job queue off in this process too. */
+  jobs?: boolean;
+  /** More modules beside the domains: probes of the platform. */
+  extra?: Type[];
+}
+
+const configFor = (database: TestDatabase, env: Record<string, string>): Config =>
+  parseConfig({
+    DATABASE_URL: database.url,
+    DATABASE_OWNER_URL: database.ownerUrl,
+    LATHWORK_OPERATOR_TOKEN: OPERATOR_TOKEN,
+    REPORT_SECRET,
+    REPORT_URL: 'http://127.0.0.1:9',
+    DATABASE_POOL: '6',
+    LOG_LEVEL: 'silent',
+    ...env,
+  });
+
+const makeGarden = async (database: Database, scopes: readonly Scope[], wanted: Partial<NewGarden>): Promise<{ gardenId: string; key: string; keyId: string }> => {
+  const key = makeKey();
+  const id = newId();
+  const garden: NewGarden = { id, name: 'Yarrow plot', locale: 'en', currency: 'EUR', unitSystem: 'metric', invented: true, ...wanted };
+  const { keyId } = await database.inTransaction(OPERATOR, (db) => createGarden(db, garden, { name: 'first', scopes, key }));
+  return { gardenId: garden.id, key: key.key, keyId };
+};
+
+const addKey = async (database: Database, gardenId: string, scopes: readonly Scope[]): Promise<string> => {
+  const key = makeKey();
+  await database.inTransaction({ gardenId }, (db) =>
+    db.apiKey.create({ data: { gardenId, id: newId(), name: 'another', prefix: key.prefix, sha256: new Uint8Array(key.sha256), scopes: [...scopes] }, select: { id: true } }),
+  );
+  return key.key;
+};
+
+/** The whole API in this process, on a database of its own. */
+export const startApi = async ({ env = {}, jobs = false, extra = [] }: TestApiOptions = {}): Promise<TestApi> => {
+  const database = await freshDatabase();
+  const config = configFor(database, env);
+  const surroundings = { config, addresses: database, log: makeLog(config.logLevel) };
+  const whole = AppModule.with(surroundings);
+  const app = await createApi(surroundings, { ...whole, imports: [...(whole.imports ?? []), ...extra] });
+  if (jobs) await app.get(JobRunner).start();
+  const server = (await app.listen(0, '127.0.0.1')) as Server;
+  const handle = app.get(Database);
+  return {
+    app,
+    database,
+    server,
+    config,
+    anyone: new HttpClient(server, null),
+    operator: new HttpClient(server, OPERATOR_TOKEN),
+    get: (what) => app.get(what as Type<never>, { strict: false }),
+    as: (key) => new HttpClient(server, key),
+    keyOf: (gardenId, scopes) => addKey(handle, gardenId, scopes),
+    async garden(scopes = SCOPES, wanted = {}) {
+      const made = await makeGarden(handle, scopes, wanted);
+      return { gardenId: made.gardenId, key: made.key, actor: { gardenId: made.gardenId, keyId: made.keyId, scopes }, http: new HttpClient(server, made.key) };
+    },
+    async stop() {
+      await app.close();
+      await database.drop();
+    },
+  };
+};

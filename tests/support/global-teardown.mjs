@@ -1,0 +1,25 @@
+// Stops the database server of this run, if any test file started one, and removes its folder.
+import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+
+const isAlive = (pid) => {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+export default async function tearDown() {
+  const dir = process.env.LATHWORK_TEST_DATABASE_DIR;
+  if (!dir) return;
+  const lock = join(dir, 'pgdata', 'postmaster.pid');
+  if (existsSync(lock)) {
+    const pid = Number(readFileSync(lock, 'utf8').split('\n')[0]);
+    if (isAlive(pid)) process.kill(pid, 'SIGINT');
+    for (const until = Date.now() + 10_000; existsSync(lock) && Date.now() < until; ) await sleep(20);
+  }
+  rmSync(dir, { recursive: true, force: true });
+}
