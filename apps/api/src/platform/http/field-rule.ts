@@ -92,5 +92,7 @@ export const placeFaults = (errors: readonly ValidationError[], parent = ''): Pl
     const pointer = `${parent}/${escapePointer(error.property)}`;
     const [first] = Object.entries(error.constraints ?? {});
     const own = first ? [{ pointer, ...faultOfConstraint(first[0], first[1], error) }] : [];
-    return [...own, ...placeFaults(error.children ?? [], pointer)];
+    // What lies inside a value of the wrong type has nothing to say.
+    const goesOn = own.every(({ code }) => code !== 'wrong-type');
+    return goesOn ? [...own, ...placeFaults(error.children ?? [], pointer)] : own;
   });
