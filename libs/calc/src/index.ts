@@ -12,3 +12,6 @@ export { computeSchedule, SCHEDULE_MODEL, type ScheduleInput } from './rooms/sch
 export { computeSafety, SAFETY_MODEL, type SafetyResult } from './rooms/safety.js';
 export { SAFETY_RULES, type SafetyInput, type SafetyRule } from './rooms/safety-rules.js';
 export { computeWind, MODEL as WIND_MODEL } from './rooms/wind.js';
+export { computeSnow, MODEL as SNOW_MODEL } from './rooms/snow.js';
+export { computeAnchorage, MODEL as ANCHORAGE_MODEL } from './rooms/anchorage.js';
+export { computeFastening, MODEL as FASTENING_MODEL } from './rooms/fastening.js';
