@@ -27,7 +27,7 @@ describe('every note has a wording', () => {
   test.each(listed.map((l) => [l.code, l] as const))('%s', (code, { params }) => {
     const wording = NOTE_WORDS[code];
     expect(wording).toBeDefined();
-    for (const name of placeholders(wording ?? '')) if (name !== 'subject') expect([...params]).toContain(name);
+    for (const name of placeholders(wording ?? '')) if (name !== 'subject') expect([...params, 'sourceId', 'sourceYear']).toContain(name);
   });
 });
 

@@ -61,3 +61,17 @@ export function northSvg(label: string, degFromUp: number): string {
   const [nx, ny] = at(7.4);
   return svg(18, 18, label, circle(9, 9, 5, 'thin') + path([at(5), at(-4, 2.5), at(-2)], 'solid', true) + path([at(5), at(-4, -2.5), at(-2)], 'face', true) + text(nx, ny + LETTER_MM / 2, 'N', 'let b', 'middle'));
 }
+
+/** A scale bar with feet above and metres below, for a view that stands without its own heading. */
+export function scaleBarSvg(denominator: number, label: string): string {
+  const foot = 304.8 / denominator;
+  const metre = 1000 / denominator;
+  const feet = Math.max(1, Math.round(38 / foot));
+  const metres = Math.max(1, Math.round(38 / metre));
+  const out: string[] = [];
+  for (let i = 0; i < feet; i += 1) out.push(rect(0.2 + i * foot, 3.4, foot, 1.2, i % 2 === 0 ? 'box solid' : 'box'));
+  for (let i = 0; i < metres * 4; i += 1) out.push(rect(0.2 + (i * metre) / 4, 4.6, metre / 4, 1.2, i % 2 === 0 ? 'box' : 'box solid'));
+  const width = Math.max(feet * foot, metres * metre) + 1;
+  out.push(text(0, 2.6, '0', 'small'), text(0.2 + feet * foot, 2.6, `${feet} ft`, 'small', 'end'), text(0, 9, '0', 'small'), text(0.2 + metres * metre, 9, `${metres} m`, 'small', 'end'));
+  return svg(width, 9.6, label, out.join(''));
+}

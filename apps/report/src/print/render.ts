@@ -94,8 +94,10 @@ const findOverflows = (page: Page): Promise<{ page: number; name: string; down: 
         if (tag !== 'text' && getComputedStyle(element).display === 'inline') continue;
         const box = element.getBoundingClientRect();
         if (box.width === 0 && box.height === 0) continue;
-        down = Math.max(down, box.bottom - own.bottom);
-        right = Math.max(right, box.right - own.right, own.left - box.left);
+        // The box of a letter is a little wider than its ink.
+        const bearing = tag === 'text' ? 1.5 : 0;
+        down = Math.max(down, box.bottom - own.bottom - bearing);
+        right = Math.max(right, box.right - own.right - bearing, own.left - box.left - bearing);
       }
       return { page: index + 1, name: section.getAttribute('data-name') ?? '', down, right };
     });

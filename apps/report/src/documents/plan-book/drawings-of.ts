@@ -1,4 +1,4 @@
-import { anchorMap, elevation, planView, section, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
+import { anchorMap, climateChart, dayPeaks, elevation, monthlyNights, planView, section, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
 import type { MaterialKey } from '@lathwork/model';
 import type { Drawings } from './drawings.js';
 import type { Context } from './view/context.js';
@@ -37,8 +37,9 @@ export function drawingsOf(ctx: Context): Drawings {
   const units: UnitSystem = ctx.request.options.units;
   const marks = marksOf(ctx);
   const view = { shelter, units };
+  const startMonth = ctx.result.climate.chartStartMonth;
   return {
-    elevation: (side, boxMm) => elevation({ ...view, boxMm, view: side, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
+    elevation: (side, boxMm, heading) => elevation({ ...view, boxMm, view: side, heading, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
     planView: (boxMm) => planView({ ...view, boxMm, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
     section: (boxMm) => section({ ...view, boxMm }),
     anchorMap: (boxMm) => anchorMap({ ...view, boxMm, anchorage: ctx.result.anchorage }),
@@ -46,8 +47,8 @@ export function drawingsOf(ctx: Context): Drawings {
     filmLayout: () => null,
     framePicture: () => null,
     cutDiagrams: () => [],
-    climateChart: () => null,
-    nightsChart: () => null,
-    daysChart: () => null,
+    climateChart: (boxMm) => climateChart({ units, boxMm, months: ctx.result.climate.months, precipitationMm: ctx.inputs.climate.months.map((m) => m.precipitationMm), startMonth }),
+    nightsChart: (boxMm, limits) => monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) }),
+    daysChart: (boxMm, limit) => dayPeaks({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limit === null ? [] : [{ label: limit.label, valueC: limit.limitC }] }),
   };
 }

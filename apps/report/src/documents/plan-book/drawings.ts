@@ -11,7 +11,7 @@ export const LINE_WORDS: Record<LineType, string> = { cut: 'cut edge, ground', v
 /** The drawings of one plan, each made to the room a page has for it. */
 export interface Drawings {
   pictorial(box: Box): Drawing | null;
-  elevation(side: 'front' | 'back' | 'left' | 'right', box: Box): Drawing;
+  elevation(side: 'front' | 'back' | 'left' | 'right', box: Box, heading: boolean): Drawing;
   planView(box: Box): Drawing;
   section(box: Box): Drawing;
   anchorMap(box: Box): Drawing;

@@ -39,5 +39,6 @@ export const KEY_WORDS: Record<string, string> = {
   ridgeOffCentre: 'accept a ridge off the middle', cutLonger: 'cut the longer one', packShorter: 'pack the shorter one',
   gradeX: 'it was graded X', creosote: 'it holds creosote', treatedWoodOld: 'it is old treated wood', barrelContentsUnknown: 'its past is unknown', pvcContact: 'PVC harms the film',
   decking: 'decking', mulch: 'mulch', elevationM: 'height of the site', outsideLowC: 'cold night', floorAreaM2: 'floor area', heightRatio: 'shape',
+  inDoor: 'in a door', low: 'low down', overhead: 'overhead', besideDoor: 'beside a door', large: 'a large pane',
   lappedSeamOnRigidMember: 'lap it over a rigid part', roofAndWallsSeparate: 'cover roof and walls separately',
 };

@@ -98,7 +98,7 @@ export const pages = {
     type: 'arrangement drawing',
     tblock: { title: 'Title', number: 'Number', rev: 'Rev', owner: 'Owner', type: 'Type', date: 'Date', units: 'Units', drawn: 'Drawn by', checked: 'Checked by', status: 'Status', sheet: 'Sheet', language: 'Language' },
     key: 'Key to line types', pile: 'from the pile', buy: 'to buy', marks: 'The two kinds of item mark: tag for the pile, ring for things to buy',
-    sheetOf: '{n} of {total}',
+    sheetOf: '{n} of {total}', scaleBar: 'Scale bar in feet and metres, {scale}',
   },
   nights: {
     title: 'Nights and days',

@@ -1,14 +1,15 @@
 import type { VNode } from 'preact';
-import type { Drawing, LineType } from '@lathwork/drawing';
+import { DoesNotFitError, ENGLISH, type Drawing, type LineType } from '@lathwork/drawing';
 import type { FixedPart } from '../../../layout/book.js';
 import { Drawn } from '../../../parts/parts.js';
-import { line, markSvg, path, svg, text } from '../../../parts/svg.js';
+import { line, markSvg, path, scaleBarSvg, svg, text } from '../../../parts/svg.js';
 import { common } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
 import type { Drawings } from '../drawings.js';
 import { LINE_WORDS } from '../drawings.js';
 import type { Context } from '../view/context.js';
+import { compassWord } from '../view/site.view.js';
 
 const w = pages.sheets;
 const TAPE_MM = 5.4;
@@ -94,6 +95,9 @@ const PAD_MM = 2;
 
 interface Placed {
   drawing: Drawing;
+  /** Set in the corner of the field when the view has no heading of its own. */
+  heading: string | null;
+  fieldLeftMm: number;
   leftMm: number;
   topMm: number;
 }
@@ -103,21 +107,63 @@ interface Area {
   hMm: number;
 }
 
-/** Views side by side: the first takes the room it needs, the rest share what is left, each centred in its own field. */
-function place(area: Area, makers: readonly { share: number; draw: (box: Area) => Drawing | null }[]): Placed[] {
-  const total = makers.reduce((sum, m) => sum + m.share, 0);
-  let left = PAD_MM;
-  return makers.flatMap(({ share, draw }) => {
-    const width = (area.wMm - PAD_MM * (makers.length + 1)) * (share / total);
-    const drawing = draw({ wMm: width, hMm: area.hMm - 2 * PAD_MM });
-    if (drawing === null) return [];
-    const placed = { drawing, leftMm: left + Math.max(0, (width - drawing.widthMm) / 2), topMm: PAD_MM + Math.max(0, (area.hMm - 2 * PAD_MM - drawing.heightMm) / 2) };
-    left += width + PAD_MM;
-    return [placed];
-  });
+interface ViewMaker {
+  draw: (box: Area) => Drawing | null;
+  /** The same view without heading, which may stand larger, and the heading to set beside its gable. */
+  bare?: (box: Area) => Drawing;
+  heading?: string;
 }
 
-function sheetPart(ctx: Context, block: TitleBlock, makers: readonly { share: number; draw: (box: Area) => Drawing | null }[]): FixedPart {
+/** The larger of the two ways to set a view. */
+function larger(maker: ViewMaker, box: Area): { drawing: Drawing; heading: string | null } | null {
+  const whole = maker.draw(box);
+  if (whole === null) return null;
+  const bare = maker.bare?.(box);
+  const size = (d: Drawing): number => d.scale?.denominator ?? 1;
+  return bare !== undefined && maker.heading !== undefined && size(bare) < size(whole) ? { drawing: bare, heading: maker.heading } : { drawing: whole, heading: null };
+}
+
+/** Shares of the width for the first view that are tried; the one that lets the views stand largest wins. */
+const SHARES = [0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.35, 0.75] as const;
+/** A view that cannot be set at all in its share. */
+const NO_ROOM = 1e6;
+
+function placeAt(area: Area, makers: readonly ViewMaker[], shares: readonly number[]): { placed: Placed[]; cost: number } {
+  const hMm = area.hMm - 2 * PAD_MM;
+  let left = PAD_MM;
+  let cost = 0;
+  const placed = makers.flatMap((maker, i) => {
+    const wMm = (area.wMm - PAD_MM * (makers.length + 1)) * (shares[i] ?? 0);
+    const at = left;
+    left += wMm + PAD_MM;
+    const set = larger(maker, { wMm, hMm });
+    if (set === null) return [];
+    const { drawing } = set;
+    cost += Math.log(drawing.scale?.denominator ?? 1);
+    return [{ ...set, fieldLeftMm: at, leftMm: at + Math.max(0, (wMm - drawing.widthMm) / 2), topMm: PAD_MM + Math.max(0, (hMm - drawing.heightMm) / 2) }];
+  });
+  return { placed, cost };
+}
+
+/** Views side by side, as large as the sheet lets them stand, each centred in its own field. */
+function place(area: Area, makers: readonly ViewMaker[]): Placed[] {
+  if (makers.length === 1) return placeAt(area, makers, [1]).placed;
+  let best: { placed: Placed[]; cost: number } | null = null;
+  let refusal: unknown = null;
+  for (const share of SHARES) {
+    try {
+      const tried = placeAt(area, makers, [share, 1 - share]);
+      if (tried.cost < (best?.cost ?? NO_ROOM) - 1e-9) best = tried;
+    } catch (error) {
+      if (!(error instanceof DoesNotFitError)) throw error;
+      refusal = error;
+    }
+  }
+  if (best === null) throw refusal;
+  return best.placed;
+}
+
+function sheetPart(ctx: Context, block: TitleBlock, makers: readonly ViewMaker[]): FixedPart {
   const widthMm = ctx.landscape.widthMm;
   const heightMm = ctx.landscape.heightMm - TAPE_MM - 0.4;
   return {
@@ -131,6 +177,14 @@ function sheetPart(ctx: Context, block: TitleBlock, makers: readonly { share: nu
       return (
         <div class="sheet" style={`height:${heightMm}mm`}>
           <div style="position:absolute;left:0;top:0"><Drawn svg={frameSvg(widthMm, heightMm)} /></div>
+          {views.map((v) =>
+            v.heading === null ? null : (
+              <div style={`position:absolute;left:${(v.fieldLeftMm + 1).toFixed(2)}mm;top:1.5mm`}>
+                <p class="word" style="white-space:nowrap;text-wrap:nowrap;padding-bottom:1mm">{`${v.heading}, ${v.drawing.scale?.text ?? ''}`}</p>
+                <Drawn svg={scaleBarSvg(v.drawing.scale?.denominator ?? 1, fill(w.scaleBar, { scale: v.drawing.scale?.text ?? '' }))} />
+              </div>
+            ),
+          )}
           {views.map((v) => (
             <div style={`position:absolute;left:${v.leftMm.toFixed(2)}mm;top:${v.topMm.toFixed(2)}mm`}>
               <Drawn svg={v.drawing.svg} />
@@ -149,9 +203,9 @@ export function sheetParts(ctx: Context, d: Drawings): FixedPart[] {
   const total = hasFilm ? 4 : 3;
   const block = (index: number, name: string, title: string): TitleBlock => ({ name, title, index, total });
   const sheets = [
-    sheetPart(ctx, block(1, 'sheet-front', w.front), [{ share: 1.45, draw: (box) => d.elevation('front', box) }, { share: 1, draw: (box) => d.planView(box) }]),
-    sheetPart(ctx, block(2, 'sheet-sides', w.sides), [{ share: 1.6, draw: (box) => d.elevation('right', box) }, { share: 1, draw: (box) => d.section(box) }]),
-    sheetPart(ctx, block(3, 'sheet-anchors', w.anchors), [{ share: 1, draw: (box) => d.anchorMap(box) }]),
+    sheetPart(ctx, block(1, 'sheet-front', w.front), [{ draw: (box) => d.elevation('front', box, true), bare: (box) => d.elevation('front', box, false), heading: `${ENGLISH.elevation.front}, ${compassWord(ctx.inputs.structure.frontFacesDeg)}` }, { draw: (box) => d.planView(box) }]),
+    sheetPart(ctx, block(2, 'sheet-sides', w.sides), [{ draw: (box) => d.elevation('right', box, true) }, { draw: (box) => d.section(box) }]),
+    sheetPart(ctx, block(3, 'sheet-anchors', w.anchors), [{ draw: (box) => d.anchorMap(box) }]),
   ];
-  return hasFilm ? [...sheets, sheetPart(ctx, block(4, 'sheet-film', w.film), [{ share: 1, draw: (box) => d.filmLayout(box) }])] : sheets;
+  return hasFilm ? [...sheets, sheetPart(ctx, block(4, 'sheet-film', w.film), [{ draw: (box) => d.filmLayout(box) }])] : sheets;
 }
