@@ -19,5 +19,6 @@ ENV NODE_ENV=production
 WORKDIR /app
 COPY --from=build --chown=node:node /app /app
 USER node
-EXPOSE 4810
+ENV HOST=0.0.0.0 PORT=8080
+EXPOSE 8080
 CMD ["node", "apps/api/dist/main.js"]

@@ -19,5 +19,6 @@ ENV NODE_ENV=production
 WORKDIR /app
 COPY --from=build --chown=node:node /app /app
 USER node
-EXPOSE 4820
+ENV REPORT_HOST=0.0.0.0 REPORT_PORT=8081
+EXPOSE 8081
 CMD ["node", "apps/report/dist/main.js"]
