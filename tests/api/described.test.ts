@@ -1,10 +1,12 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, it, jest } from '@jest/globals';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import 'reflect-metadata';
 import { createApi } from '../../apps/api/src/create-api.js';
 import { buildOpenApi } from '../../apps/api/src/openapi.js';
 import { parseConfig } from '../../apps/api/src/platform/config/config.js';
 import { makeLog } from '../../apps/api/src/platform/logging/log.js';
+
+jest.setTimeout(60_000);
 
 type Json = Record<string, unknown>;
 const METHODS = ['get', 'post', 'put', 'patch', 'delete'];

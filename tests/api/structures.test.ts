@@ -1,8 +1,10 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, it, jest } from '@jest/globals';
 import { Database } from '../../apps/api/src/platform/database/database.js';
 import { startApi, type TestApi, type TestGarden } from '../support/api-app.js';
 import { cold, firstBuild, make } from '../support/example-requests.js';
 import { EXAMPLE_GARDENS, exampleGarden } from '../support/gardens.js';
+
+jest.setTimeout(60_000);
 
 let api: TestApi;
 let garden: TestGarden;
@@ -64,20 +66,21 @@ describe('making a structure', () => {
   });
 
   it.each([
-    ['a width of nothing', { widthM: 0 }, ['/widthM']],
-    ['a negative length', { lengthM: -6 }, ['/lengthM']],
-    ['ten thousand barrels', { waterStores: [{ stockTag: null, volumeL: 200, count: 10_000, colour: 'dark' }] }, ['/waterStores/0/count']],
-    ['a film of 0.1 inch', { cover: { ...shelter.cover, thicknessMm: '0.1 in' } }, ['/cover/thicknessMm']],
-    ['no openings at all, not even an empty list', { openings: undefined }, ['/openings']],
-    ['an object where a list is wanted', { openings: {} }, ['/openings']],
-    ['a list where an object is wanted', { tube: [] }, ['/tube']],
-    ['text in place of an opening', { openings: ['door'] }, ['/openings/0']],
-    ['more openings than a wall can bear', { openings: Array.from({ length: 41 }, () => shelter.openings[0]) }, ['/openings']],
-    ['"unknown" where a size must be known', { widthM: 'unknown' }, ['/widthM']],
-  ])('refuses %s', async (_what, changes, expected) => {
+    ['a width of nothing', { widthM: 0 }, ['/widthM'], 'out-of-range'],
+    ['a negative length', { lengthM: -6 }, ['/lengthM'], 'out-of-range'],
+    ['ten thousand barrels', { waterStores: [{ stockTag: null, volumeL: 200, count: 10_000, colour: 'dark' }] }, ['/waterStores/0/count'], 'out-of-range'],
+    ['a film of 0.1 inch', { cover: { ...shelter.cover, thicknessMm: '0.1 in' } }, ['/cover/thicknessMm'], 'out-of-range'],
+    ['no openings at all, not even an empty list', { openings: undefined }, ['/openings'], 'required'],
+    ['an object where a list is wanted', { openings: {} }, ['/openings'], 'wrong-type'],
+    ['a list where an object is wanted', { tube: [] }, ['/tube'], 'wrong-type'],
+    ['text in place of an opening', { openings: ['door'] }, ['/openings/0'], 'wrong-type'],
+    ['more openings than a wall can bear', { openings: Array.from({ length: 41 }, () => shelter.openings[0]) }, ['/openings'], 'wrong-length'],
+    ['"unknown" where a size must be known', { widthM: 'unknown' }, ['/widthM'], 'not-a-number'],
+  ])('refuses %s', async (_what, changes, expected, code) => {
     const answer = await garden.http.post('/v1/structures', { ...shelter, ...changes });
     expect(answer.status).toBe(400);
     expect(pointers(answer.body)).toEqual(expected);
+    expect((answer.body as { errors: { code: string }[] }).errors[0]?.code).toBe(code);
   });
 
   it('takes "unknown" where a size may be unknown', async () => {

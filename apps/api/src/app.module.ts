@@ -11,7 +11,7 @@ import { StructuresModule } from './domains/structures/structures.module.js';
 import { PlatformModule, type Surroundings } from './platform/platform.module.js';
 
 /** Every domain that owns rows. */
-const DOMAINS: Type[] = [GardensModule, ClimateModule, SitesModule, StructuresModule, StockModule, PricesModule, BuildsModule, PlansModule, DocumentsModule];
+const DOMAINS: Type[] = [GardensModule, SitesModule, ClimateModule, StructuresModule, StockModule, PricesModule, BuildsModule, PlansModule, DocumentsModule];
 
 @Module({})
 export class AppModule {

@@ -86,13 +86,18 @@ const faultOfConstraint = (name: string, message: string, error: ValidationError
   return { code: name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`), detail: message };
 };
 
+const ownFaults = (error: ValidationError, pointer: string): PlacedFault[] => {
+  const [first] = Object.entries(error.constraints ?? {});
+  return first ? [{ pointer, ...faultOfConstraint(first[0], first[1], error) }] : [];
+};
+
 /** Flattens class-validator's tree into faults with JSON Pointers, one per field. */
-export const placeFaults = (errors: readonly ValidationError[], parent = ''): PlacedFault[] =>
-  errors.flatMap((error) => {
+export const placeFaults = (errors: readonly ValidationError[], parent = ''): PlacedFault[] => {
+  const placed = errors.map((error) => {
     const pointer = `${parent}/${escapePointer(error.property)}`;
-    const [first] = Object.entries(error.constraints ?? {});
-    const own = first ? [{ pointer, ...faultOfConstraint(first[0], first[1], error) }] : [];
-    // What lies inside a value of the wrong type has nothing to say.
-    const goesOn = own.every(({ code }) => code !== 'wrong-type');
-    return goesOn ? [...own, ...placeFaults(error.children ?? [], pointer)] : own;
+    return { error, pointer, own: ownFaults(error, pointer) };
   });
+  // What lies inside a value of the wrong type has nothing to say; it may come as an error of its own for the same field.
+  const wrong = new Set(placed.flatMap(({ own }) => own.filter(({ code }) => code === 'wrong-type').map(({ pointer }) => pointer)));
+  return placed.flatMap(({ error, pointer, own }) => (wrong.has(pointer) ? own : [...own, ...placeFaults(error.children ?? [], pointer)]));
+};

@@ -1,30 +1,26 @@
-import { ValidationPipe, type ArgumentMetadata, type Type } from '@nestjs/common';
+import { Injectable, ValidationPipe, type ArgumentMetadata, type PipeTransform, type Type } from '@nestjs/common';
 import { plainToInstance } from 'class-transformer';
 import { validateSync, type ValidationError } from 'class-validator';
 import { Problem, type FieldFault } from '../problems/problem.js';
 import { placeFaults } from './field-rule.js';
 
-const OPTIONS = { whitelist: true, forbidNonWhitelisted: true, forbidUnknownValues: true } as const;
+// The value is needed to say what is wrong with it; the framework would strip it from fields that have faults inside.
+const OPTIONS = { whitelist: true, forbidNonWhitelisted: true, forbidUnknownValues: true, validationError: { target: false, value: true } } as const;
 
 const refuse = (errors: readonly ValidationError[], from?: 'query' | 'path'): Problem => {
   const faults: FieldFault[] = placeFaults(errors).map((fault) => (from ? { ...fault, in: from } : fault));
   return new Problem('validation-failed', { count: faults.length }, faults);
 };
 
-/** Checks every request class: nothing unknown is let through, and all faults are told at once. */
-export class RequestPipe extends ValidationPipe {
-  constructor() {
-    super({ ...OPTIONS, transform: true, stopAtFirstError: false });
-  }
+const pipeFor = (from?: 'query' | 'path'): ValidationPipe => new ValidationPipe({ ...OPTIONS, transform: true, exceptionFactory: (errors) => refuse(errors, from) });
 
-  override async transform(value: unknown, metadata: ArgumentMetadata): Promise<unknown> {
-    this.exceptionFactory = (errors) => refuse(errors);
-    if (metadata.type === 'query' || metadata.type === 'param') {
-      const from = metadata.type === 'query' ? 'query' : 'path';
-      const pipe = new ValidationPipe({ ...OPTIONS, transform: true, exceptionFactory: (errors) => refuse(errors, from) });
-      return pipe.transform(value, metadata) as Promise<unknown>;
-    }
-    return super.transform(value, metadata) as Promise<unknown>;
+/** Checks every request class: nothing unknown is let through, and all faults are told at once. */
+@Injectable()
+export class RequestPipe implements PipeTransform {
+  private readonly pipes = { body: pipeFor(), query: pipeFor('query'), param: pipeFor('path'), custom: pipeFor() };
+
+  transform(value: unknown, metadata: ArgumentMetadata): Promise<unknown> {
+    return this.pipes[metadata.type].transform(value, metadata) as Promise<unknown>;
   }
 }
 
