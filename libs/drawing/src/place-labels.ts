@@ -26,7 +26,8 @@ function allowed(plate: Plate, box: Rect, centre: XY, target: XY | null, bounds:
   if (plate.leaders.some(([a, b]) => segmentHits(a, b, grow(box, 0.5)))) return false;
   if (target === null) return true;
   if (segmentHits(target, target, grow(box, 1))) return false;
-  if (plate.taken.some((t) => segmentHits(centre, target, grow(t, 0.3)))) return false;
+  // The thing itself (a foot, an anchor) may be touched: the leader ends on it.
+  if (plate.taken.some((t) => !segmentHits(target, target, t) && segmentHits(centre, target, grow(t, 0.3)))) return false;
   return !plate.leaders.some(([a, b]) => segmentsCross(centre, target, a, b));
 }
 

@@ -24,6 +24,8 @@ export interface Words {
   diagonal: string;
   fallOfRoof: string;
   girth: string;
+  posts: string;
+  framePicture: string;
   rafter: string;
   sheet: Record<'overTheTop' | 'roof' | 'leftWall' | 'rightWall' | 'front' | 'back', string>;
   strips: string;
@@ -31,6 +33,8 @@ export interface Words {
   lap: string;
   offcut: string;
   sawCut: string;
+  /** By material key: how a board is named on its cut diagram. */
+  boardNames: Readonly<Record<string, string>>;
   zone: { field: string; edge: string; corner: string };
   screwsEvery: string;
   months: readonly string[];
@@ -89,6 +93,8 @@ export const ENGLISH: Words = {
   diagonal: 'diagonal',
   fallOfRoof: 'roof slope',
   girth: 'over the top',
+  posts: 'posts',
+  framePicture: 'The frame on this day',
   rafter: 'rafter',
   sheet: { overTheTop: 'Over the top', roof: 'Roof', leftWall: 'Left wall', rightWall: 'Right wall', front: 'Front', back: 'Back' },
   strips: 'strips',
@@ -96,6 +102,7 @@ export const ENGLISH: Words = {
   lap: 'lap',
   offcut: 'left over',
   sawCut: 'saw cut',
+  boardNames: { 'batten.19x38': 'batten 19 x 38', 'board.38x89': 'board 38 x 89', 'board.38x140': 'board 38 x 140', 'sill.89x140': 'sill 89 x 140' },
   zone: { field: 'field', edge: 'edge', corner: 'corner' },
   screwsEvery: 'screw every',
   months: ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'],

@@ -93,7 +93,7 @@ export function climateChart(o: ClimateChartOptions): Drawing {
     ...(outlines.length > 0 ? [{ text: words.dayHigh, spots: spots((i) => band(i)?.p90 ?? null) }, { text: words.nightLow, spots: spots((i) => band(i)?.p10 ?? null) }] : []),
     ...(lines.length > 0 ? [{ text: words.coldNight, spots: spots(cold) }] : []),
   ], g.frame, data);
-  panels.forEach((p, i) => drawPanel(plate, g, o.boxMm.hMm - panelsMm + i * (PANEL_MM + PANEL_GAP_MM) + PANEL_GAP_MM - 1, p, words));
+  panels.forEach((p, i) => drawPanel(plate, g, o.boxMm.hMm - panelsMm + i * (PANEL_MM + PANEL_GAP_MM) + PANEL_GAP_MM - 2.5, p, words));
   const parts = [spokenRangeOf(words.dayHigh, o.months.map((m) => m.tMaxC), o.units), spokenRangeOf(words.nightLow, o.months.map((m) => m.tMinC), o.units), spokenRangeOf(words.coldNight, o.months.map((m) => m.coldNightC), o.units)];
   const gone = missing.map((i) => words.months[g.monthAt(i) - 1]).join(', ');
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${parts.filter((s) => s !== null).join('; ')}${gone === '' ? '' : `; ${gone}: ${words.noRecord}`}.`);

@@ -129,6 +129,6 @@ export function anchorMap(o: AnchorMapOptions): Drawing {
   const front = P(0, 0)[1];
   drawChain(plate, layoutChain([P(0, 0)[0], P(w, 0)[0]], parts, o.units, [0.5, l.widthMm - 0.5]), { at: front + Math.max(9, half + 1), from: front + 1, side: 1 });
   const worst = o.anchorage.worstDemandN;
-  const alt = `${words.anchorMap}: ${o.shelter.geometry.posts.length} posts, ${words.diagonal} ${spokenLength(o.shelter.geometry.groundDiagonalM, o.units)}. ${o.anchorage.worstPostId ?? ''} ${words.lift} ${worst === null ? words.notAssessed : forceText(worst, o.units)}.`;
+  const alt = `${words.anchorMap}: ${o.shelter.geometry.posts.length} ${words.posts}, ${words.diagonal} ${spokenLength(o.shelter.geometry.groundDiagonalM, o.units)}. ${o.anchorage.worstPostId ?? ''} ${words.lift} ${worst === null ? words.notAssessed : forceText(worst, o.units)}.`;
   return plate.finish(l.widthMm, l.heightMm, alt, scale);
 }

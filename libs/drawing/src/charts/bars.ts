@@ -1,0 +1,113 @@
+import { scaleLinear } from 'd3-scale';
+import { temperature } from '../lengths.js';
+import type { BudgetBarsOptions, RangeStripOptions, RatioBarsOptions } from '../options.js';
+import { Plate } from '../plate.js';
+import { HATCH, textWidth, type HatchStyle } from '../primitives.js';
+import type { Drawing, XY } from '../types.js';
+import { ENGLISH } from '../words.js';
+
+const box = (x1: number, x2: number, y1: number, y2: number): XY[] => [[x1, y1], [x2, y1], [x2, y2], [x1, y2]];
+
+/**
+ * Range boxes on one temperature scale for a column of a table: low to high, a thick bar at the likely value, limits as
+ * broken lines named in the two empty rows above. The numbers stand in the table's own cells.
+ */
+export function rangeStrip(o: RangeStripOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const rows = o.rows.filter((r) => r !== null);
+  const values = [...rows.flatMap((r) => [r.lowC, r.highC]), ...o.limits.map((l) => l.valueC)];
+  const [low, high] = values.length > 0 ? [Math.min(...values), Math.max(...values)] : [0, 1];
+  const top = o.rowHeightMm * 2;
+  const height = top + o.rowHeightMm * o.rows.length;
+  const x = scaleLinear().domain([low - (high - low) * 0.04 - 0.5, high + (high - low) * 0.04 + 0.5]).range([2, o.widthMm - 2]);
+  const plate = new Plate();
+  const ends: number[] = [];
+  for (const l of [...o.limits].sort((a, b) => a.valueC - b.valueC)) {
+    const at = x(l.valueC);
+    plate.line([at, top - 2], [at, height - 0.6], 'hid');
+    const s = `${l.label}, ${temperature(l.valueC, o.units)}`;
+    const w = textWidth(s);
+    const left = Math.min(Math.max(at - w / 2, 0.2), o.widthMm - w - 0.2);
+    const row = (ends[0] ?? -1) < left ? 0 : 1;
+    if ((ends[row] ?? -1) >= left) continue;
+    ends[row] = left + w + 1.5;
+    plate.text(left, top - 3.2 - row * 4.6, s);
+  }
+  o.rows.forEach((r, i) => {
+    if (r === null) return;
+    const y = top + o.rowHeightMm * (i + 0.5);
+    plate.poly(box(x(r.lowC), Math.max(x(r.highC), x(r.lowC) + 0.8), y - 1, y + 1), 'face');
+    plate.line([x(r.likelyC), y - 1.9], [x(r.likelyC), y + 1.9], 'cut');
+  });
+  const said = rows.map((r) => `${temperature(r.lowC, o.units)} to ${temperature(r.highC, o.units)}`).join(', ');
+  return plate.finish(o.widthMm, height, said === '' ? `${words.range}: ${words.none}.` : `${words.range}: ${said}.`);
+}
+
+interface Part {
+  value: number;
+  style: HatchStyle | 'black' | null;
+}
+
+/** What each group costs: from the pile, in cash, given; bars start at zero and stand one behind the other. The figures are written out. */
+export function budgetBars(o: BudgetBarsOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const most = Math.max(1, ...o.rows.map((r) => r.reclaimedMinor + r.cashMinor + r.inKindMinor));
+  const nameMm = Math.max(...o.rows.map((r) => textWidth(r.label)), 10) + 3;
+  const moneyMm = Math.max(...o.rows.map((r) => textWidth(o.money(r.reclaimedMinor + r.cashMinor + r.inKindMinor))), 10) + 2;
+  const step = Math.min((o.boxMm.hMm - 8) / Math.max(o.rows.length, 1), 7);
+  const x = scaleLinear().domain([0, most]).range([nameMm, o.boxMm.wMm - moneyMm - 1]);
+  const plate = new Plate();
+  let keyX = nameMm;
+  for (const [word, style] of [[words.fromPile, HATCH.wide], [words.toBuy, HATCH.close], [words.given, null]] as const) {
+    plate.poly(box(keyX, keyX + 5, 1, 4), 'face');
+    if (style) plate.hatch(box(keyX, keyX + 5, 1, 4), style);
+    plate.text(keyX + 6.2, 3.7, word);
+    keyX += 11 + textWidth(word);
+  }
+  o.rows.forEach((r, i) => {
+    const y = 8 + step * i;
+    const parts: Part[] = [{ value: r.reclaimedMinor, style: HATCH.wide }, { value: r.cashMinor, style: HATCH.close }, { value: r.inKindMinor, style: null }];
+    let at = 0;
+    plate.text(nameMm - 2, y + step / 2 + 1.1, r.label, '', 'end');
+    for (const p of parts) {
+      if (p.value <= 0) continue;
+      const corners = box(x(at), x(at + p.value), y + 0.7, y + step - 0.7);
+      plate.poly(corners, 'face');
+      if (p.style !== null && p.style !== 'black') plate.hatch(corners, p.style);
+      at += p.value;
+    }
+    plate.text(x(at) + 1.4, y + step / 2 + 1.1, o.money(at), '');
+  });
+  plate.line([nameMm, 7], [nameMm, 8 + step * o.rows.length], 'vis');
+  const sum = (pick: (r: BudgetBarsOptions['rows'][number]) => number): string => o.money(o.rows.reduce((s, r) => s + pick(r), 0));
+  return plate.finish(o.boxMm.wMm, 8.6 + step * o.rows.length, `${words.fromPile} ${sum((r) => r.reclaimedMinor)}; ${words.toBuy} ${sum((r) => r.cashMinor)}; ${words.given} ${sum((r) => r.inKindMinor)}.`);
+}
+
+/** Demand over capacity, from zero; the broken line stands at 1. What could not be assessed has no bar and says so. */
+export function ratioBars(o: RatioBarsOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const known = o.rows.map((r) => r.ratio).filter((r): r is number => r !== null);
+  const most = Math.max(1.25, ...known);
+  const nameMm = Math.max(...o.rows.map((r) => textWidth(r.label)), 8) + 3;
+  const step = Math.min((o.boxMm.hMm - 7) / Math.max(o.rows.length, 1), 7);
+  const x = scaleLinear().domain([0, most]).range([nameMm, o.boxMm.wMm - 10]);
+  const plate = new Plate();
+  const bottom = 6 + step * o.rows.length;
+  plate.text(x(1), 3.6, `${words.limit} 1`, 'b', 'middle');
+  plate.line([x(1), 4.8], [x(1), bottom], 'hid');
+  plate.line([nameMm, 5.2], [nameMm, bottom], 'vis');
+  o.rows.forEach((r, i) => {
+    const y = 6 + step * i;
+    plate.text(nameMm - 2, y + step / 2 + 1.1, r.label, '', 'end');
+    if (r.ratio === null) {
+      plate.label(nameMm + 1.5, y + step / 2 + 1.1, words.notAssessed, '');
+      return;
+    }
+    const corners = box(nameMm, x(Math.max(r.ratio, 0)), y + 0.7, y + step - 0.7);
+    plate.poly(corners, 'face');
+    plate.hatch(corners, r.ratio > 1 ? HATCH.close : HATCH.wide);
+    plate.label(x(Math.max(r.ratio, 0)) + 1.6, y + step / 2 + 1.1, r.ratio.toFixed(2), '');
+  });
+  const said = o.rows.map((r) => `${r.label} ${r.ratio === null ? words.notAssessed : r.ratio.toFixed(2)}`).join(', ');
+  return plate.finish(o.boxMm.wMm, bottom + 1, `${said}; ${words.limit} 1.`);
+}

@@ -1,0 +1,70 @@
+import { formatFeetInches } from '@lathwork/units';
+import type { FastenZonesOptions } from '../options.js';
+import { Plate } from '../plate.js';
+import { HATCH, textWidth, type HatchStyle } from '../primitives.js';
+import type { Drawing, XY } from '../types.js';
+import { ENGLISH, type Words } from '../words.js';
+import { profile } from './shelter.js';
+
+const STYLE: Record<'field' | 'edge' | 'corner', HatchStyle | null> = { field: null, edge: HATCH.wide, corner: HATCH.close };
+/** Share of the end wall that counts as corner and as edge in the sketch; the run lengths stand in the table. */
+const CORNER_SHARE = 0.14;
+
+/** Sketch of an end wall with the zones in which battens take more screws. Not to scale; the spacing is written at each zone. */
+export function fastenZones(o: FastenZonesOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const plate = new Plate();
+  const { widthM: w } = o.shelter.structure;
+  const ridge = o.shelter.geometry.ridgeM;
+  const names = o.fastening.zones.map((z) => zoneText(z, o, words));
+  const nameMm = Math.max(30, ...names.map((s) => textWidth(s)));
+  const k = Math.min((o.boxMm.wMm - nameMm - 22) / w, (o.boxMm.hMm - 12) / ridge);
+  const ground = 4 + ridge * k;
+  const P = (x: number, z: number): XY => [8 + x * k, ground - z * k];
+  const clip = (x1: number, x2: number): XY[] => {
+    const top = profile(o.shelter);
+    const at = (x: number): number => topAt(top, x);
+    const xs = [x1, ...top.map((p) => p.x).filter((x) => x > x1 && x < x2), x2];
+    return [P(x1, 0), ...xs.map((x) => P(x, at(x))), P(x2, 0)];
+  };
+  const c = w * CORNER_SHARE;
+  const areas: { zone: 'field' | 'edge' | 'corner'; from: number; to: number }[] = [
+    { zone: 'corner', from: 0, to: c },
+    { zone: 'edge', from: c, to: c * 2 },
+    { zone: 'field', from: c * 2, to: w - c * 2 },
+    { zone: 'edge', from: w - c * 2, to: w - c },
+    { zone: 'corner', from: w - c, to: w },
+  ];
+  for (const a of areas) {
+    const outline = clip(a.from, a.to);
+    const style = STYLE[a.zone];
+    if (style) plate.hatch(outline, style);
+    plate.poly(outline, 'thin');
+  }
+  plate.path(profile(o.shelter).map((p) => P(p.x, p.z)), 'cut');
+  plate.ground(2, P(w, 0)[0] + 6, ground);
+  const shown = (['corner', 'edge', 'field'] as const).flatMap((zone) => o.fastening.zones.filter((z) => z.zone === zone));
+  shown.forEach((z, i) => {
+    const at = { corner: w - c / 2, edge: w - c * 1.5, field: w / 2 }[z.zone];
+    const y = ground - ridge * k * (0.2 + 0.22 * i) - 1;
+    const x = P(w, 0)[0] + 10;
+    plate.leader([x - 1, y - 1.2], [P(at, 0)[0], y - 1.2 + 0]);
+    plate.text(x, y, zoneText(z, o, words));
+  });
+  return plate.finish(o.boxMm.wMm, Math.min(o.boxMm.hMm, ground + 4), `${words.fastening}: ${names.join('; ')}.`);
+}
+
+const zoneText = (z: FastenZonesOptions['fastening']['zones'][number], o: FastenZonesOptions, words: Words): string =>
+  `${words.zone[z.zone]}: ${words.screwsEvery} ${o.units === 'us' ? formatFeetInches(z.spacingMm / 1000) : `${Math.round(z.spacingMm)} mm`}`;
+
+function topAt(line: readonly { x: number; z: number }[], x: number): number {
+  let best = 0;
+  line.slice(1).forEach((b, i) => {
+    const a = line[i] ?? b;
+    const [lo, hi] = [Math.min(a.x, b.x), Math.max(a.x, b.x)];
+    if (x < lo - 1e-9 || x > hi + 1e-9) return;
+    const z = hi - lo < 1e-9 ? Math.max(a.z, b.z) : a.z + ((b.z - a.z) * (x - a.x)) / (b.x - a.x);
+    best = Math.max(best, z);
+  });
+  return best;
+}

@@ -1,0 +1,92 @@
+import { lengthPair, pairText, lengthText, spokenLength } from '../lengths.js';
+import type { FilmSheet } from '../model-types.js';
+import type { FilmLayoutOptions } from '../options.js';
+import { Plate } from '../plate.js';
+import { capHeight, textWidth } from '../primitives.js';
+import { pickScale, scaleOf } from '../scale.js';
+import { DoesNotFitError, type Drawing } from '../types.js';
+import { ENGLISH, type Words } from '../words.js';
+import { drawChain, gap, layoutChain } from '../dimension.js';
+import { headingFor } from './shelter.js';
+
+const NAME_MM = 6;
+const LEFT_MM = 13;
+const CHAIN_MM = 9;
+const BETWEEN_MM = 7;
+const H = capHeight('let');
+
+interface Cell {
+  sheet: FilmSheet;
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
+/** The longer way of a sheet lies level. */
+const levelM = (s: FilmSheet): number => Math.max(s.lengthM, s.widthM);
+const uprightM = (s: FilmSheet): number => Math.min(s.lengthM, s.widthM);
+const nameOf = (s: FilmSheet, words: Words): string => `${words.sheet[s.covers]}${s.strips > 1 ? `, ${s.strips} ${words.strips}` : ''}`;
+
+/** Sheets in rows, left to right, as they would lie on a clean floor. */
+function pack(sheets: readonly FilmSheet[], k: number, widthMm: number, topMm: number, words: Words): { cells: Cell[]; heightMm: number } | null {
+  const cells: Cell[] = [];
+  let x = 0;
+  let y = topMm;
+  let row = 0;
+  for (const sheet of sheets) {
+    const w = levelM(sheet) * k;
+    const h = uprightM(sheet) * k;
+    const need = LEFT_MM + Math.max(w, textWidth(nameOf(sheet, words)), textWidth(lengthPair(levelM(sheet), 'us')) + 2) + BETWEEN_MM;
+    if (need > widthMm + BETWEEN_MM) return null;
+    if (x > 0 && x + need > widthMm + BETWEEN_MM) {
+      x = 0;
+      y += row + BETWEEN_MM;
+      row = 0;
+    }
+    cells.push({ sheet, x: x + LEFT_MM, y: y + NAME_MM, w, h });
+    row = Math.max(row, NAME_MM + h + CHAIN_MM + 3.5);
+    x += need;
+  }
+  return { cells, heightMm: y + row };
+}
+
+function drawSheet(plate: Plate, c: Cell, o: FilmLayoutOptions, k: number, words: Words): void {
+  plate.text(c.x, c.y - 2, nameOf(c.sheet, words), 'let');
+  plate.rect(c.x, c.y, c.w, c.h, 'face');
+  const along = c.sheet.lengthM >= c.sheet.widthM;
+  for (let i = 1; i <= c.sheet.seams; i++) {
+    const f = i / (c.sheet.seams + 1);
+    const lap = (c.sheet.seamLapM * k) / 2;
+    const at = along ? c.y + c.h * f : c.x + c.w * f;
+    const strip = along
+      ? ([[c.x, at - lap], [c.x + c.w, at - lap], [c.x + c.w, at + lap], [c.x, at + lap]] as const)
+      : ([[at - lap, c.y], [at + lap, c.y], [at + lap, c.y + c.h], [at - lap, c.y + c.h]] as const);
+    plate.hatch(strip, { angleDeg: 45, gapMm: 1.1 });
+    for (const s of [-lap, lap]) plate.line(along ? [c.x, at + s] : [at + s, c.y], along ? [c.x + c.w, at + s] : [at + s, c.y + c.h], 'vis');
+    const text = `${words.seam}, ${words.lap} ${pairText(lengthText(c.sheet.seamLapM, o.units))}`;
+    if (i === 1 && along && textWidth(text) < c.w - 4 && lap + H + 2 < c.h / (c.sheet.seams + 1)) plate.text(c.x + c.w / 2, at - lap - 1, text, 'let', 'middle');
+  }
+  const limits: [number, number] = [c.x - LEFT_MM, c.x + Math.max(c.w, 34)];
+  drawChain(plate, layoutChain([c.x, c.x + c.w], [gap(levelM(c.sheet))], o.units, limits), { at: c.y + c.h + CHAIN_MM - 2, from: c.y + c.h, side: 1 });
+  drawChain(plate, layoutChain([c.y + c.h, c.y], [gap(uprightM(c.sheet))], o.units, [c.y - NAME_MM, c.y + c.h + 12]), { at: c.x - 7, from: c.x, side: -1, vertical: true });
+}
+
+/** Film sheets to scale, with their seams and laps, before wrap is rolled on the battens. */
+export function filmLayout(o: FilmLayoutOptions): Drawing {
+  const words = o.words ?? ENGLISH;
+  const sheets = [...o.shelter.geometry.filmSheets].sort((a, b) => levelM(b) - levelM(a));
+  const headOf = (k: number) => headingFor(words.filmLayout, o.boxMm.wMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true);
+  const scale = pickScale(o.units, (k) => {
+    const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words);
+    return packed !== null && packed.heightMm <= o.boxMm.hMm && sheets.every((s) => uprightM(s) * k >= 3);
+  });
+  if (scale === null) throw new DoesNotFitError('the film sheets do not fit their box at any scale');
+  const k = 1000 / scale.denominator;
+  const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words);
+  if (packed === null) throw new DoesNotFitError('the film sheets do not fit their box');
+  const plate = new Plate();
+  headOf(k).draw(plate, scale);
+  for (const cell of packed.cells) drawSheet(plate, cell, o, k, words);
+  const alt = `${words.filmLayout}: ${sheets.map((s) => `${words.sheet[s.covers]} ${spokenLength(levelM(s), o.units)} by ${spokenLength(uprightM(s), o.units)}`).join(', ')}.`;
+  return plate.finish(o.boxMm.wMm, packed.heightMm, alt, scale);
+}
