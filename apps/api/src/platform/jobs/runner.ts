@@ -11,6 +11,7 @@ import { LOG } from '../logging/log.js';
 import { toProblem } from '../problems/problem.filter.js';
 import { Problem } from '../problems/problem.js';
 import { LateWorker } from './fence.js';
+import { JobRecovery } from './recovery.js';
 import { Tasks, type Job, type Task } from './jobs.js';
 
 /** Refusals that another try would meet again. */
@@ -33,6 +34,7 @@ export const migrateQueue = async (queueUrl: string): Promise<void> => {
 export class JobRunner implements BeforeApplicationShutdown {
   private runner: Runner | null = null;
   private pool: pg.Pool | null = null;
+  private recovery: JobRecovery | null = null;
 
   constructor(
     private readonly tasks: Tasks,
@@ -46,6 +48,8 @@ export class JobRunner implements BeforeApplicationShutdown {
     this.pool = withListeners(new pg.Pool({ connectionString: this.addresses.queueUrl, max: this.config.jobConcurrency + 2 }));
     const list = Object.fromEntries([...this.tasks.all()].map(([name, task]) => [name, (payload: unknown, helpers: JobHelpers) => this.work(name, task, payload, helpers)]));
     const logger = new WorkerLogger(() => (level, message) => this.log[level === 'warning' ? 'warn' : level === 'error' ? 'error' : 'debug']({ part: 'queue' }, message));
+    this.recovery = new JobRecovery({ queueUrl: this.addresses.queueUrl, longestTaskMs: Math.max(this.config.reportTimeoutMs, this.config.computeTimeoutMs) + 60_000, tasks: this.tasks.all(), log: this.log });
+    await this.recovery.start();
     this.runner = await run({ pgPool: this.pool, taskList: list, concurrency: this.config.jobConcurrency, noHandleSignals: true, pollInterval: 1000, logger });
     this.state.queueRunning = true;
     this.runner.promise
@@ -78,6 +82,7 @@ export class JobRunner implements BeforeApplicationShutdown {
     const runner = this.runner;
     this.runner = null;
     await runner?.stop().catch(() => undefined);
+    await this.recovery?.stop();
     await this.pool?.end();
     this.pool = null;
   }
