@@ -15,3 +15,5 @@ export { computeWind, MODEL as WIND_MODEL } from './rooms/wind.js';
 export { computeSnow, MODEL as SNOW_MODEL } from './rooms/snow.js';
 export { computeAnchorage, MODEL as ANCHORAGE_MODEL } from './rooms/anchorage.js';
 export { computeFastening, MODEL as FASTENING_MODEL } from './rooms/fastening.js';
+export { computePlan, type ComputeOptions } from './chain/compute-plan.js';
+export { mergeNotes, threeRisks } from './chain/merge.js';
