@@ -27,7 +27,7 @@ export interface StationTable {
   faults: LineFault[];
 }
 
-export const STATION_PERIOD = '2003-2021';
+export const STATION_PERIOD = '2003-2021 means';
 export const STATION_KIND = 'means';
 export const STATION_CREDIT = 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt';
 
@@ -38,26 +38,26 @@ interface Field {
   whole?: true;
 }
 const SITE_FIELDS = {
-  latitudeDeg: { min: -90, max: 90, required: true },
-  longitudeDeg: { min: -180, max: 180, required: true },
-  elevationM: { min: -430, max: 9000, required: true },
-  yearsCount: { min: 1, max: 300, required: true, whole: true },
-  annualExtremeMinC: { min: -90, max: 50 },
-  annualExtremeMinYearsCount: { min: 1, max: 300, whole: true },
+  latitude_deg: { min: -90, max: 90, required: true },
+  longitude_deg: { min: -180, max: 180, required: true },
+  elevation_m: { min: -430, max: 9000, required: true },
+  annual_extreme_min_c: { min: -90, max: 50 },
+  annual_extreme_min_years_count: { min: 1, max: 300, whole: true },
+  years_count: { min: 1, max: 300, required: true, whole: true },
 } as const satisfies Record<string, Field>;
 /** The limits are those of the plan's own inputs, so that a record that passes here is taken there. */
 const MONTH_FIELDS = {
-  tMaxC: { min: -80, max: 60 },
-  tMinC: { min: -90, max: 50 },
-  vapourHPa: { min: 0, max: 60 },
-  precipitationMm: { min: 0, max: 5000 },
-  sunshineH: { min: 0, max: 750 },
-  absoluteMinMeanC: { min: -90, max: 50 },
+  t_max_c: { min: -80, max: 60 },
+  t_min_c: { min: -90, max: 50 },
+  vapour_pressure_pa: { min: 0, max: 6000 },
+  precipitation_mm: { min: 0, max: 5000 },
+  sunshine_h: { min: 0, max: 750 },
+  absolute_min_mean_c: { min: -90, max: 50 },
 } as const satisfies Record<string, Field>;
 
 const MONTHS = Array.from({ length: 12 }, (_, m) => String(m + 1).padStart(2, '0'));
-const TEXT_FIELDS = ['stationId', 'name', 'country'] as const;
-const COLUMNS: readonly string[] = [...TEXT_FIELDS, ...Object.keys(SITE_FIELDS), ...Object.keys(MONTH_FIELDS).flatMap((f) => MONTHS.map((m) => f + m))];
+const TEXT_FIELDS = ['id', 'name', 'country'] as const;
+const COLUMNS: readonly string[] = [...TEXT_FIELDS, ...Object.keys(SITE_FIELDS), ...Object.keys(MONTH_FIELDS).flatMap((f) => MONTHS.map((m) => `${f}_${m}`))];
 
 /** Fields of one CSV line; null where a quote is left open. */
 const fieldsOf = (line: string): string[] | null => {
@@ -113,32 +113,34 @@ class Line {
   }
 }
 
-/** Pascals with one decimal: a tenth of a hectopascal is ten pascals, and the product must not show the binary remainder. */
-const hPaToPa = (value: number | null): number | null => (value === null ? null : Math.round(value * 1000) / 10);
-
 const stationOf = (line: Line): StationRecord => ({
-  stationId: line.text('stationId'),
+  stationId: line.text('id'),
   name: line.text('name'),
   country: line.text('country'),
-  latitudeDeg: line.value('latitudeDeg', SITE_FIELDS.latitudeDeg) ?? 0,
-  longitudeDeg: line.value('longitudeDeg', SITE_FIELDS.longitudeDeg) ?? 0,
-  elevationM: line.value('elevationM', SITE_FIELDS.elevationM) ?? 0,
-  yearsCount: line.value('yearsCount', SITE_FIELDS.yearsCount) ?? 0,
+  latitudeDeg: line.value('latitude_deg', SITE_FIELDS.latitude_deg) ?? 0,
+  longitudeDeg: line.value('longitude_deg', SITE_FIELDS.longitude_deg) ?? 0,
+  elevationM: line.value('elevation_m', SITE_FIELDS.elevation_m) ?? 0,
+  yearsCount: line.value('years_count', SITE_FIELDS.years_count) ?? 0,
   months: MONTHS.map((m) => ({
-    tMaxC: line.value(`tMaxC${m}`, MONTH_FIELDS.tMaxC),
-    tMinC: line.value(`tMinC${m}`, MONTH_FIELDS.tMinC),
-    vapourPressurePa: hPaToPa(line.value(`vapourHPa${m}`, MONTH_FIELDS.vapourHPa)),
-    precipitationMm: line.value(`precipitationMm${m}`, MONTH_FIELDS.precipitationMm),
-    sunshineH: line.value(`sunshineH${m}`, MONTH_FIELDS.sunshineH),
-    absoluteMinMeanC: line.value(`absoluteMinMeanC${m}`, MONTH_FIELDS.absoluteMinMeanC),
+    tMaxC: line.value(`t_max_c_${m}`, MONTH_FIELDS.t_max_c),
+    tMinC: line.value(`t_min_c_${m}`, MONTH_FIELDS.t_min_c),
+    vapourPressurePa: line.value(`vapour_pressure_pa_${m}`, MONTH_FIELDS.vapour_pressure_pa),
+    precipitationMm: line.value(`precipitation_mm_${m}`, MONTH_FIELDS.precipitation_mm),
+    sunshineH: line.value(`sunshine_h_${m}`, MONTH_FIELDS.sunshine_h),
+    absoluteMinMeanC: line.value(`absolute_min_mean_c_${m}`, MONTH_FIELDS.absolute_min_mean_c),
   })),
-  annualExtremeMinC: line.value('annualExtremeMinC', SITE_FIELDS.annualExtremeMinC),
-  annualExtremeMinYearsCount: line.value('annualExtremeMinYearsCount', SITE_FIELDS.annualExtremeMinYearsCount),
+  annualExtremeMinC: line.value('annual_extreme_min_c', SITE_FIELDS.annual_extreme_min_c),
+  annualExtremeMinYearsCount: line.value('annual_extreme_min_years_count', SITE_FIELDS.annual_extreme_min_years_count),
 });
 
 const headerOf = (line: number, names: readonly string[]): { at: Map<string, number>; faults: LineFault[] } => {
   const at = new Map(names.map((name, i) => [name, i]));
-  const faults = COLUMNS.filter((c) => !at.has(c)).map((column): LineFault => ({ line, column, code: 'missing-column', message: `the table has no column ${column}` }));
+  const faults = COLUMNS.filter((c) => !at.has(c)).map((column): LineFault => ({
+    line,
+    column,
+    code: 'missing-column',
+    message: `the table has no column ${column}`,
+  }));
   return { at, faults };
 };
 
@@ -151,7 +153,10 @@ export const parseStations = (text: string): StationTable => {
   const faults: LineFault[] = [];
   const seen = new Set<string>();
   let at: Map<string, number> | null = null;
-  for (const [index, raw] of text.replace(/^\uFEFF/, '').split(/\r?\n/).entries()) {
+  for (const [index, raw] of text
+    .replace(/^\uFEFF/, '')
+    .split(/\r?\n/)
+    .entries()) {
     if (raw.trim() === '' || raw.startsWith('#')) continue;
     const number = index + 1;
     const fields = fieldsOf(raw);
@@ -167,7 +172,8 @@ export const parseStations = (text: string): StationTable => {
       const line = new Line(number, at, fields);
       const station = stationOf(line);
       if (line.faults.length > 0) faults.push(...line.faults);
-      else if (seen.has(station.stationId)) faults.push({ line: number, column: 'stationId', code: 'duplicate', message: `station ${station.stationId} stands twice` });
+      else if (seen.has(station.stationId))
+        faults.push({ line: number, column: 'id', code: 'duplicate', message: `station ${station.stationId} stands twice` });
       else stations.push(station);
       seen.add(station.stationId);
     }

@@ -84,7 +84,8 @@ export const formatQuantity = (kind: QuantityKind, value: number, system: UnitSy
 const toScale = (airC: number, system: UnitSystem): number => (system === 'us' ? airC * 1.8 + 32 : airC);
 
 /** A temperature in whole degrees with its scale. For a difference use the kind `temperatureDifference`. */
-export const formatTemperature = (airC: number, system: UnitSystem): string => `${formatNumber(toScale(airC, system))}${NO_BREAK}${system === 'us' ? '°F' : '°C'}`;
+export const formatTemperature = (airC: number, system: UnitSystem): string =>
+  `${formatNumber(toScale(airC, system))}${NO_BREAK}${system === 'us' ? '°F' : '°C'}`;
 
 /** `18 to 24`, in words because a dash between numbers reads as a minus; one number where both ends print alike. */
 export const formatRange = (low: number, high: number, digits = 0, marks: Separators = ENGLISH): string => {

@@ -1,7 +1,17 @@
 export * from './quantity.js';
 export { unitOfName } from './suffixes.js';
 export * from './factors.js';
-export { exampleOf, parseFilmThickness, parseLength, parseQuantity, parseTemperature, parseTemperatureDifference, type ParsedQuantity, type ParseFaultCode, type ParseWarning } from './parse.js';
+export {
+  exampleOf,
+  parseFilmThickness,
+  parseLength,
+  parseQuantity,
+  parseTemperature,
+  parseTemperatureDifference,
+  type ParsedQuantity,
+  type ParseFaultCode,
+  type ParseWarning,
+} from './parse.js';
 export {
   ENGLISH,
   formatEighths,

@@ -12,7 +12,8 @@ export interface ParseWarning {
 }
 
 /** What was typed, read into SI; or why it was not, with what to type instead. */
-export type ParsedQuantity = { ok: true; value: number; asTyped: string; warning?: ParseWarning } | { ok: false; code: ParseFaultCode; message: string; asTyped: string };
+export type ParsedQuantity =
+  { ok: true; value: number; asTyped: string; warning?: ParseWarning } | { ok: false; code: ParseFaultCode; message: string; asTyped: string };
 
 const EXAMPLES: Partial<Record<UnitSymbol, readonly string[]>> = {
   m: ['10 ft', `6' 4-1/2"`, '3.048 m'],
@@ -34,11 +35,28 @@ const EXAMPLES: Partial<Record<UnitSymbol, readonly string[]>> = {
 };
 
 /** One typed text that a field of this unit would take; for messages and for documents. */
-export const exampleOf = (unit: UnitSymbol): string => EXAMPLES[unit]?.[0] ?? `1 ${SPELLINGS[unit]?.[0]?.names[0] ?? ''}`.trim();
+export const exampleOf = (unit: UnitSymbol): string => EXAMPLES[unit]?.[0] ?? `1 ${SPELLINGS[unit]?.[0]?.names[0] ?? unit}`.trim();
 
-const remedy = (unit: UnitSymbol): string => `Type a number with its unit, for example ${(EXAMPLES[unit] ?? [exampleOf(unit)]).map((e) => `"${e}"`).join(' or ')}.`;
+const remedy = (unit: UnitSymbol): string =>
+  `Type a number with its unit, for example ${(EXAMPLES[unit] ?? [exampleOf(unit)]).map((e) => `"${e}"`).join(' or ')}.`;
 
-const VULGAR: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8', '⅕': '1/5', '⅖': '2/5', '⅗': '3/5', '⅘': '4/5', '⅙': '1/6', '⅚': '5/6' };
+const VULGAR: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+};
 
 /** One spelling for the marks that keyboards and word processors put in place of each other. */
 const tidy = (text: string): string =>
@@ -108,10 +126,18 @@ const parseFeetInches = (unit: 'm' | 'mm', parts: RegExpExecArray, asTyped: stri
   const inches = readNumber(parts[3] ?? '');
   if (!('value' in feet)) return numberFault(feet.code, unit, asTyped);
   if (!('value' in inches)) return numberFault(inches.code, unit, asTyped);
-  if (!Number.isInteger(feet.value)) return fault('ambiguous', asTyped, `"${asTyped}" has a part of a foot and inches as well. Write whole feet and inches, or feet alone.`);
+  if (!Number.isInteger(feet.value))
+    return fault('ambiguous', asTyped, `"${asTyped}" has a part of a foot and inches as well. Write whole feet and inches, or feet alone.`);
   const metres = ((parts[1] === '-' ? -1 : 1) * (feet.value * 12 + inches.value) * 254) / 10_000;
   const reading = inches.value >= 12 ? formatFeetInches(metres) : undefined;
-  const warning: ParseWarning | undefined = reading === undefined ? undefined : { code: 'confirm-reading', reading, message: `"${asTyped}" has twelve inches or more after the feet. It was read as ${reading}: confirm it or type it again.` };
+  const warning: ParseWarning | undefined =
+    reading === undefined
+      ? undefined
+      : {
+          code: 'confirm-reading',
+          reading,
+          message: `"${asTyped}" has twelve inches or more after the feet. It was read as ${reading}: confirm it or type it again.`,
+        };
   return accept(unit === 'mm' ? metres * 1000 : metres, unit, asTyped, warning);
 };
 

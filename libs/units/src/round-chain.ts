@@ -36,7 +36,10 @@ export const roundChain = (partsM: readonly number[], totalM: number, step: Chai
     const by = Math.sign(left);
     const open = gaps.filter(({ i }) => (parts[i] ?? 0) + by >= 0);
     const unseen = open.find(({ i }) => offAfter(i, by) <= UNSEEN_M + 1e-12);
-    const least = open.reduce<(typeof open)[number] | undefined>((a, g) => (a === undefined || offAfter(g.i, by) < offAfter(a.i, by) - 1e-9 ? g : a), undefined);
+    const least = open.reduce<(typeof open)[number] | undefined>(
+      (a, g) => (a === undefined || offAfter(g.i, by) < offAfter(a.i, by) - 1e-9 ? g : a),
+      undefined,
+    );
     const taker = unseen ?? least;
     if (!taker) throw new RangeError('roundChain: no gap is wide enough to take the residue');
     parts[taker.i] = (parts[taker.i] ?? 0) + by;

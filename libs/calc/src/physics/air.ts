@@ -1,7 +1,7 @@
 import { cited } from '../sources/cite.js';
 import { daylightH } from './sun.js';
 
-/** Moist air, the daily course of temperature, height and wind. Temperatures in degC, pressures in Pa. */
+/** Moist air, the daily course of temperature, and height. Temperatures in degC, pressures in Pa. The wind profile stands in convection.ts. */
 const KELVIN = 273.15;
 
 /** Water's triple point. The two saturation curves meet here, not at 0 degC; switching at 0 breaks the way back to a dew point. */
@@ -66,9 +66,9 @@ export const densityKgPerM3 = (airC: number, ratio: number, totalPa: number): nu
 export const heightChangeK = (upM: number): number => -LAPSE_K_PER_M * upM;
 
 /** Share of the daily range below the maximum, hours 0 to 23. Full range at 5 h, none at 14 and 15 h. */
-export const RANGE_FRACTIONS = [0.82, 0.88, 0.92, 0.95, 0.98, 1, 0.98, 0.91, 0.74, 0.55, 0.38, 0.23, 0.13, 0.05, 0, 0, 0.06, 0.14, 0.24, 0.39, 0.5, 0.59, 0.68, 0.75].map((f, h) =>
-  cited(f, '1', 'ASHRAE-F09-14', `table 6, hour ${h}`, { min: 0, max: 1 }),
-);
+export const RANGE_FRACTIONS = [
+  0.82, 0.88, 0.92, 0.95, 0.98, 1, 0.98, 0.91, 0.74, 0.55, 0.38, 0.23, 0.13, 0.05, 0, 0, 0.06, 0.14, 0.24, 0.39, 0.5, 0.59, 0.68, 0.75,
+].map((f, h) => cited(f, '1', 'ASHRAE-F09-14', `table 6, hour ${h}`, { min: 0, max: 1 }));
 
 const SUNSET_SHARE = cited(0.39, '1', 'CESARACCIO-2001', 'c, fall from the maximum by sunset', { min: 0.3, max: 0.5 });
 const HOURS_MAX_BEFORE_SUNSET = cited(4, 'h', 'CESARACCIO-2001', 'time of the maximum', { min: 3, max: 5 });
@@ -106,19 +106,6 @@ export const hourlyAirC = (x: { latitudeDeg: number; dayOfYear: number; maxC: nu
   const peakH = toMidHour(sunsetH - HOURS_MAX_BEFORE_SUNSET);
   const day = { maxC: x.maxC, minC: x.minC, nextMinC: x.minC, sunriseH, sunsetH, peakH };
   return Array.from({ length: 24 }, (_, h) => airAtHourC(h + 0.5, day));
-};
-
-/** Terrain of the wind profile: exponent and height of the boundary layer, m. */
-export const TERRAIN = {
-  open: { exponent: cited(0.14, '1', 'EP-ENG-REF', 'outdoor air wind, country'), boundaryM: cited(270, 'm', 'EP-ENG-REF', 'outdoor air wind, country') },
-  rough: { exponent: cited(0.22, '1', 'EP-ENG-REF', 'outdoor air wind, suburbs'), boundaryM: cited(370, 'm', 'EP-ENG-REF', 'outdoor air wind, suburbs') },
-  town: { exponent: cited(0.33, '1', 'EP-ENG-REF', 'outdoor air wind, city'), boundaryM: cited(460, 'm', 'EP-ENG-REF', 'outdoor air wind, city') },
-} as const;
-
-/** Gives: wind at a height over terrain, as a share of the 10 m wind of an open weather station: (270/10)^0.14 (z/d)^a (EP-ENG-REF). 1.5 m open: 0.767. */
-export const windFrac = (heightM: number, terrain: keyof typeof TERRAIN): number => {
-  const { exponent, boundaryM } = TERRAIN[terrain];
-  return (TERRAIN.open.boundaryM / 10) ** TERRAIN.open.exponent * (Math.max(0, heightM) / boundaryM) ** exponent;
 };
 
 /** Wind at 2 m over short grass from another height (FAO-56 eq. 47): 3.2 m/s at 10 m gives 2.4. */

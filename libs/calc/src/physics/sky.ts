@@ -19,13 +19,15 @@ export const HARGREAVES = {
 } as const;
 
 /** Gives: a day's level sun from the daily range of temperature, MJ/m2 (FAO-56 eq. 50): k sqrt(Tmax - Tmin) Ra. */
-export const sunFromRange = (extraterrestrialMJPerM2: number, rangeK: number, coefficient: number): number => coefficient * Math.sqrt(Math.max(0, rangeK)) * extraterrestrialMJPerM2;
+export const sunFromRange = (extraterrestrialMJPerM2: number, rangeK: number, coefficient: number): number =>
+  coefficient * Math.sqrt(Math.max(0, rangeK)) * extraterrestrialMJPerM2;
 
 /**
  * Gives: a clear day's level sun, MJ/m2. Model: FAO-56 eq. 37, (0.75 + 2e-5 z) Ra. Assumptions: clean air, plain ground.
  * Chosen over models with turbidity because it needs the height alone and so answers anywhere. Validity: -430 to 6000 m.
  */
-export const clearDayMJPerM2 = (extraterrestrialMJPerM2: number, elevationM: number): number => extraterrestrialMJPerM2 * Math.min(0.87, 0.75 + 2e-5 * elevationM);
+export const clearDayMJPerM2 = (extraterrestrialMJPerM2: number, elevationM: number): number =>
+  extraterrestrialMJPerM2 * Math.min(0.87, 0.75 + 2e-5 * elevationM);
 
 /** Share of diffuse in an hour's level sun, by its clearness (ERBS-1982, hourly). 0.5: 0.659. */
 export const diffuseFracOfHour = (kt: number): number => {
@@ -55,8 +57,10 @@ export const diffuseHourFrac = (hourAngleDeg: number, sunsetDeg: number): number
 
 /** Share of a day's level sun that falls in that hour (COLLARES-RABL-1979; DUFFIE-BECKMAN-5 eq. 2.13.1). */
 export const globalHourFrac = (hourAngleDeg: number, sunsetDeg: number): number => {
+  const even = diffuseHourFrac(hourAngleDeg, sunsetDeg);
+  if (even === 0) return 0;
   const lean = Math.sin((sunsetDeg - 60) * RAD);
-  return diffuseHourFrac(hourAngleDeg, sunsetDeg) * (0.409 + 0.5016 * lean + (0.6609 - 0.4767 * lean) * Math.cos(hourAngleDeg * RAD));
+  return even * (0.409 + 0.5016 * lean + (0.6609 - 0.4767 * lean) * Math.cos(hourAngleDeg * RAD));
 };
 
 export interface SunDay {

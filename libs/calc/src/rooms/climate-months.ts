@@ -5,9 +5,18 @@ import { DAYS_IN_MONTH, MEAN_DAYS, daylightH, extraterrestrialDayMJPerM2 } from 
 import { cited } from '../sources/cite.js';
 
 /** How far a month's lowest night lies under its mean night, where the station itself says nothing about it. */
-export const MONTH_SPREAD_K = cited(5.8, 'K', 'STATION-SPREAD', 'mean of 19,258 station months; tenth to ninetieth percentile 2.4 to 9.0', { min: 2.4, max: 9 });
+export const MONTH_SPREAD_K = cited(5.8, 'K', 'STATION-SPREAD', 'mean of 19,258 station months; tenth to ninetieth percentile 2.4 to 9.0', {
+  min: 2.4,
+  max: 9,
+});
 /** The lowest of thirty draws of a normal distribution lies this many standard deviations under its mean. */
-const LOWEST_OF_THIRTY = cited(2.04, '1', 'CLIMATE-JUDGEMENT', 'order statistics: 2.043 for 30 independent normal nights; nights in a row are alike, so this is a low count', { min: 1.5, max: 2.1 });
+const LOWEST_OF_THIRTY = cited(
+  2.04,
+  '1',
+  'CLIMATE-JUDGEMENT',
+  'order statistics: 2.043 for 30 independent normal nights; nights in a row are alike, so this is a low count',
+  { min: 1.5, max: 2.1 },
+);
 /** A warm sunny day: this many standard deviations over the mean day, one day in six. */
 const SUNNY_DEVIATIONS = cited(1, '1', 'CLIMATE-JUDGEMENT', 'one day in six is warmer', { min: 0.5, max: 1.5 });
 
@@ -33,7 +42,8 @@ export const stationSpreadK = (months: readonly ClimateMonthInputs[]): { spreadK
 
 const sunOf = (source: ClimateMonthInputs, aboveMJ: number, clearMJ: number, sunshineFrac: number | null): Pick<ClimateMonth, 'sunMJPerM2' | 'sunBasis'> => {
   if (sunshineFrac !== null) return { sunMJPerM2: Math.min(clearMJ, sunFromSunshine(aboveMJ, sunshineFrac)), sunBasis: 'sunshineHours' };
-  if (source.tMaxC !== null && source.tMinC !== null) return { sunMJPerM2: Math.min(clearMJ, sunFromRange(aboveMJ, source.tMaxC - source.tMinC, HARGREAVES.between)), sunBasis: 'temperatureRange' };
+  if (source.tMaxC !== null && source.tMinC !== null)
+    return { sunMJPerM2: Math.min(clearMJ, sunFromRange(aboveMJ, source.tMaxC - source.tMinC, HARGREAVES.between)), sunBasis: 'temperatureRange' };
   return { sunMJPerM2: null, sunBasis: 'none' };
 };
 

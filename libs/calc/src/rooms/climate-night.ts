@@ -13,6 +13,8 @@ const YEAR_UNDER_MONTH_DOUBT_K = cited(0.9, 'K', 'STATION-SPREAD', 'standard dev
 const WORST_YEAR_K = cited(4.4, 'K', 'STATION-SPREAD', 'mean of 1,509 stations, tenth to ninetieth percentile 1.7 to 7.7', { min: 1.7, max: 7.7 });
 /** Part of a height correction that may be wrong: on clear nights cold air lies in the low places. */
 const HEIGHT_DOUBT_SHARE = cited(0.5, '1', 'CLIMATE-JUDGEMENT', 'night inversions', { min: 0.3, max: 1 });
+/** Months as near as this to the coldest one may stand beside a colder one. */
+const NEARLY_COLDEST_K = cited(2, 'K', 'CLIMATE-JUDGEMENT', 'usual step between winter months', { min: 1, max: 4 });
 const DISTANCE_DOUBT_K_PER_M = cited(1 / 150_000, 'K', 'CLIMATE-JUDGEMENT', 'per metre: 2 K at 300 km', { min: 0, max: 1e-4 });
 
 type Night = NonNullable<ClimateResult['designNight']>;
@@ -29,27 +31,30 @@ const monthWithLeast = (months: readonly SiteMonth[], of: (m: SiteMonth) => numb
   }, null);
 
 export const coldestMonthOf = (months: readonly SiteMonth[]): SiteMonth | null => monthWithLeast(months, (m) => m.month.tMinC);
-export const hottestMonthOf = (months: readonly SiteMonth[]): SiteMonth | null => monthWithLeast(months, (m) => (m.month.tMaxC === null ? null : -m.month.tMaxC));
+export const hottestMonthOf = (months: readonly SiteMonth[]): SiteMonth | null =>
+  monthWithLeast(months, (m) => (m.month.tMaxC === null ? null : -m.month.tMaxC));
 
 /**
  * Gives: the months without a record that are likely the coldest of the year.
- * Model: a gap that touches the coldest month on record may hide a colder one, and January (north) or July (south) is
- *   always suspect. Assumptions: one winter a year. The rule errs towards blocking: a frost that nobody promised against
- *   costs a question, a promise that fails costs the crop.
+ * Model: a gap that touches the coldest month on record, or one within 2 K of it, may hide a colder one; January (north)
+ *   or July (south) is always suspect. Assumptions: one winter a year. The rule errs towards blocking: a frost that nobody
+ *   promised against costs a question, a promise that fails costs the crop.
  */
 export const missingLikelyColdest = (months: readonly SiteMonth[], latitudeDeg: number): number[] => {
   const missing = new Set(months.filter((m) => !m.month.hasRecord).map((m) => m.month.month));
-  const suspects = new Set<number>();
+  const coldestC = coldestMonthOf(months.filter((m) => m.month.hasRecord))?.month.tMinC ?? null;
+  if (coldestC === null) return [...missing];
   const hemisphere = hemisphereOf(latitudeDeg);
   const midwinter = hemisphere === 'north' ? 1 : hemisphere === 'south' ? 7 : null;
-  if (midwinter !== null && missing.has(midwinter)) suspects.add(midwinter);
-  const coldest = coldestMonthOf(months)?.month.month;
-  if (coldest === undefined) return [...missing];
-  for (const step of [1, 11]) {
-    let at: number = ((coldest - 1 + step) % 12) + 1;
-    while (missing.has(at) && at !== coldest) {
-      suspects.add(at);
-      at = ((at - 1 + step) % 12) + 1;
+  const suspects = new Set(midwinter !== null && missing.has(midwinter) ? [midwinter] : []);
+  const cold = months.filter((m) => m.month.hasRecord && m.month.tMinC !== null && m.month.tMinC <= coldestC + NEARLY_COLDEST_K);
+  for (const { month } of cold) {
+    for (const step of [1, 11]) {
+      let at: number = ((month.month - 1 + step) % 12) + 1;
+      while (missing.has(at)) {
+        suspects.add(at);
+        at = ((at - 1 + step) % 12) + 1;
+      }
     }
   }
   return [...suspects].sort((a, b) => a - b);
@@ -58,11 +63,17 @@ export const missingLikelyColdest = (months: readonly SiteMonth[], latitudeDeg: 
 /** Lowest night by the best record there is, before the doubt of distance and height. */
 const lowOf = (months: readonly SiteMonth[], climate: ClimateInputs, byK: number): Pick<Night, 'basis' | 'lowC' | 'doubtK'> | null => {
   const recorded = months.flatMap((m) => (m.month.coldNightBasis === 'recorded' && m.month.coldNightC !== null ? [m.month.coldNightC] : []));
-  if (climate.annualExtremeMinC !== null) return { basis: 'annualExtremeMinimum', lowC: Math.min(climate.annualExtremeMinC + byK, ...recorded), doubtK: WORST_YEAR_K };
+  if (climate.annualExtremeMinC !== null)
+    return { basis: 'annualExtremeMinimum', lowC: Math.min(climate.annualExtremeMinC + byK, ...recorded), doubtK: WORST_YEAR_K };
   const coldest = coldestMonthOf(months)?.month;
   if (!coldest || coldest.tMinC === null) return null;
-  if (coldest.coldNightBasis === 'recorded') return { basis: 'monthlyAbsoluteMinimum', lowC: Math.min(...recorded) - YEAR_UNDER_MONTH_K, doubtK: Math.hypot(WORST_YEAR_K, YEAR_UNDER_MONTH_DOUBT_K) };
-  return { basis: 'monthlyMeanLessSpread', lowC: Math.min(coldest.tMinC - YEAR_UNDER_MEAN_K, ...recorded), doubtK: Math.hypot(WORST_YEAR_K, YEAR_UNDER_MEAN_DOUBT_K) };
+  if (coldest.coldNightBasis === 'recorded')
+    return { basis: 'monthlyAbsoluteMinimum', lowC: Math.min(...recorded) - YEAR_UNDER_MONTH_K, doubtK: Math.hypot(WORST_YEAR_K, YEAR_UNDER_MONTH_DOUBT_K) };
+  return {
+    basis: 'monthlyMeanLessSpread',
+    lowC: Math.min(coldest.tMinC - YEAR_UNDER_MEAN_K, ...recorded),
+    doubtK: Math.hypot(WORST_YEAR_K, YEAR_UNDER_MEAN_DOUBT_K),
+  };
 };
 
 /**
@@ -76,7 +87,10 @@ export const designNightOf = (site: Pick<SiteInputs, 'latitudeDeg' | 'elevationM
   const upM = site.elevationM - climate.stationElevationM;
   const byK = heightChangeK(upM);
   const low = lowOf(months, climate, byK);
-  const month = monthWithLeast(months.filter((m) => m.month.hasRecord), (m) => m.month.coldNightC);
+  const month = monthWithLeast(
+    months.filter((m) => m.month.hasRecord),
+    (m) => m.month.coldNightC,
+  );
   if (!low || !month || month.rangeK === null) return null;
   return {
     ...low,

@@ -30,7 +30,12 @@ const names = (months: readonly number[]): string[] => months.map(String);
 const numbers = (months: readonly SiteMonth[], when: (m: SiteMonth) => boolean): number[] => months.filter(when).map((m) => m.month.month);
 
 const stationNotes = ({ climate, result }: Said): Note[] => {
-  const params = { station: climate.stationName, distanceM: result.stationDistanceM, heightDifferenceM: result.heightDifferenceM, heightCorrectionK: result.heightCorrectionK };
+  const params = {
+    station: climate.stationName,
+    distanceM: result.stationDistanceM,
+    heightDifferenceM: result.heightDifferenceM,
+    heightCorrectionK: result.heightCorrectionK,
+  };
   const out = [note('station', 'note', { ...params, period: climate.period, kind: climate.kind })];
   if (result.stationFit === 'far') out.push(note('far-station', 'ask', params));
   if (result.stationFit === 'tooFar') out.push(note('station-too-far', 'ask', params));
@@ -53,13 +58,20 @@ const nightNotes = ({ climate, result, months, suspects }: Said): Note[] => {
   const night = result.designNight;
   const recordCount = result.monthsWithRecordCount;
   if (!night) {
-    const reason = recordCount === 0 ? 'noRecord' : suspects.length > 0 ? 'coldestMonthMissing' : result.stationFit === 'tooFar' ? 'stationTooFar' : 'outsideValidity';
+    const reason =
+      recordCount === 0 ? 'noRecord' : suspects.length > 0 ? 'coldestMonthMissing' : result.stationFit === 'tooFar' ? 'stationTooFar' : 'outsideValidity';
     return [note('night-blocked', 'stop', { reason, months: names(suspects), recordCount })];
   }
   const estimated = numbers(months, (m) => m.month.coldNightBasis === 'estimated');
   const spread = stationSpreadK(climate.months);
   return [
-    note('night-basis', 'note', { basis: night.basis, lowC: night.lowC, doubtK: night.doubtK, recordCount, yearsCount: climate.annualExtremeMinYearsCount ?? 0 }),
+    note('night-basis', 'note', {
+      basis: night.basis,
+      lowC: night.lowC,
+      doubtK: night.doubtK,
+      recordCount,
+      yearsCount: climate.annualExtremeMinYearsCount ?? 0,
+    }),
     ...(estimated.length > 0 ? [note('cold-night-estimated', 'note', { months: names(estimated), spreadK: spread.spreadK, ownSpread: spread.own })] : []),
   ];
 };

@@ -44,7 +44,10 @@ export const STATION_FIT = {
 /** A shelter is kept shut while nights as cold as this are still to be expected. */
 const SHUT_BELOW_C = cited(5, 'degC', 'CLIMATE-JUDGEMENT', 'cold-tender crops want a shut shelter below it', { min: 2, max: 8 });
 /** Rough rise inside a shut film house on a clear day, K for each MJ/m2 of level sun: ranks months, is never printed. */
-const SHUT_RISE_K_PER_MJ = cited(1, 'K', 'CLIMATE-JUDGEMENT', 'per MJ/m2; shut frames at 45 to 50 degC on clear spring days of 20 to 25 MJ/m2', { min: 0.5, max: 2 });
+const SHUT_RISE_K_PER_MJ = cited(1, 'K', 'CLIMATE-JUDGEMENT', 'per MJ/m2; shut frames at 45 to 50 degC on clear spring days of 20 to 25 MJ/m2', {
+  min: 0.5,
+  max: 2,
+});
 
 const fitOf = (distanceM: number, upM: number): ClimateResult['stationFit'] => {
   const up = Math.abs(upM);
@@ -55,10 +58,14 @@ const fitOf = (distanceM: number, upM: number): ClimateResult['stationFit'] => {
 const CHART_START = { north: 8, south: 2, equatorial: 1 } as const;
 
 const clearDaysOf = (site: SiteInputs, months: readonly SiteMonth[]): HourlyDay[] =>
-  months.flatMap(({ month, rangeK }) => (rangeK === null || month.sunnyDayMaxC === null ? [] : [clearHourlyDay(site, month, month.sunnyDayMaxC - rangeK, month.sunnyDayMaxC)]));
+  months.flatMap(({ month, rangeK }) =>
+    rangeK === null || month.sunnyDayMaxC === null ? [] : [clearHourlyDay(site, month, month.sunnyDayMaxC - rangeK, month.sunnyDayMaxC)],
+  );
 
 const coldNightsOf = (site: SiteInputs, months: readonly SiteMonth[]): HourlyDay[] =>
-  months.flatMap(({ month, rangeK }) => (rangeK === null || month.coldNightC === null ? [] : [clearHourlyDay(site, month, month.coldNightC, month.coldNightC + rangeK)]));
+  months.flatMap(({ month, rangeK }) =>
+    rangeK === null || month.coldNightC === null ? [] : [clearHourlyDay(site, month, month.coldNightC, month.coldNightC + rangeK)],
+  );
 
 /**
  * Gives: the month most likely to cook plants while nights still call for a shut shelter.
