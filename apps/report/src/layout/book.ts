@@ -13,11 +13,15 @@ interface PartBase {
   title: string | null;
 }
 
-/** One page always. `render` is given the spare height of the page, which goes to its figure. */
+/**
+ * One page always. `render` is given the spare height of the page, which goes to its figure, and the number of the
+ * shortening: 0 says everything, each further one leaves out more of what stands elsewhere in the book.
+ */
 export interface FixedPart extends PartBase {
   kind: 'fixed';
   orientation: Orientation;
-  render: (spareMm: number) => VNode;
+  shortenings?: number;
+  render: (spareMm: number, shortening: number) => VNode;
 }
 
 /** As many pages as it takes. `head` stands on each of them; `part` counts from 1. */
@@ -46,7 +50,8 @@ export interface Book {
   tapeLabel: string;
   continued: string;
   /** The cover comes first; it is made last, when the page numbers are known. */
-  cover: (contents: readonly ContentsLine[]) => VNode;
+  cover: (contents: readonly ContentsLine[], shortening: number) => VNode;
+  coverShortenings: number;
   coverName: string;
   parts: readonly BookPart[];
   describeLink: (target: string) => string;

@@ -21,31 +21,42 @@ const Page = ({ book, name, orientation, flow = false, children }: { book: Book;
 
 const itemKey = (part: number, item: number): string => `p${part}/i${item}`;
 
+/** Names of the shortenings of a page in the measuring pass. */
+const shortKey = (name: string, shortening: number): string => `${name}/s${shortening}`;
+
+const Natural = ({ book, orientation, name, children }: { book: Book; orientation: Orientation; name: string; children: VNode }): VNode => {
+  const { widthMm } = liveArea(book.paper, orientation);
+  return (
+    <section class="page" style={`width:${widthMm}mm;break-after:auto`} data-measure={name}>
+      <Tape widthMm={widthMm} note="" label="" />
+      {children}
+    </section>
+  );
+};
+
+const upTo = (count: number): number[] => Array.from({ length: count }, (_, i) => i);
+
 /** The measuring pass: every fixed page at its natural height, every running item and row in its column. */
 export function measuringBody(book: Book): string {
-  const width = (orientation: Orientation): string => `width:${liveArea(book.paper, orientation).widthMm}mm`;
-  return book.parts
-    .map((part, p) => {
-      if (part.kind === 'fixed') {
-        return renderToString(
-          <section class="page" style={`${width(part.orientation)};break-after:auto`} data-measure={`p${p}`}>
-            <Tape widthMm={liveArea(book.paper, part.orientation).widthMm} note="" label="" />
-            {part.render(0)}
-          </section>,
-        );
-      }
-      return renderToString(
-        <section class="measure" style={width('portrait')}>
-          <div data-measure={`p${p}/head`}>{part.head(1, 2)}</div>
-          {part.items.map((item, i) => (
-            <div data-measure={itemKey(p, i)} key={i} style="display:flow-root">
-              {item.kind === 'block' ? item.node : <Table spec={item.spec} measure={itemKey(p, i)} />}
-            </div>
-          ))}
-        </section>,
-      );
-    })
-    .join('');
+  const width = `width:${liveArea(book.paper, 'portrait').widthMm}mm`;
+  const listed = book.parts.flatMap((part) => (part.title === null ? [] : [{ name: part.name, title: part.title, page: 88 }]));
+  const cover = upTo(book.coverShortenings).map((s) => renderToString(<Natural book={book} orientation="portrait" name={shortKey('cover', s)}>{book.cover(listed, s)}</Natural>));
+  const parts = book.parts.map((part, p) => {
+    if (part.kind === 'fixed') {
+      return upTo(part.shortenings ?? 1).map((s) => renderToString(<Natural book={book} orientation={part.orientation} name={shortKey(`p${p}`, s)}>{part.render(0, s)}</Natural>)).join('');
+    }
+    return renderToString(
+      <section class="measure" style={width}>
+        <div data-measure={`p${p}/head`}>{part.head(1, 2)}</div>
+        {part.items.map((item, i) => (
+          <div data-measure={itemKey(p, i)} key={i} style="display:flow-root">
+            {item.kind === 'block' ? item.node : <Table spec={item.spec} measure={itemKey(p, i)} />}
+          </div>
+        ))}
+      </section>,
+    );
+  });
+  return [...cover, ...parts].join('');
 }
 
 const heightOf = (heights: Heights, key: string): number => {
@@ -146,9 +157,18 @@ interface Laid {
   pages: VNode[];
 }
 
+/** The fullest version that fits its page, and the height it leaves. If none fits, the shortest is tried and the overflow check speaks. */
+function fittest(heights: Heights, name: string, shortenings: number, liveMm: number): { shortening: number; spare: number } {
+  for (let s = 0; s < shortenings; s += 1) {
+    const spare = liveMm - heightOf(heights, shortKey(name, s)) - SLACK_MM;
+    if (spare >= 0) return { shortening: s, spare };
+  }
+  return { shortening: shortenings - 1, spare: 0 };
+}
+
 function layFixed(book: Book, part: FixedPart, p: number, heights: Heights): VNode[] {
-  const spare = Math.max(0, liveArea(book.paper, part.orientation).heightMm - heightOf(heights, `p${p}`) - SLACK_MM);
-  return [<Page book={book} name={part.name} orientation={part.orientation}>{part.render(spare)}</Page>];
+  const { shortening, spare } = fittest(heights, `p${p}`, part.shortenings ?? 1, liveArea(book.paper, part.orientation).heightMm);
+  return [<Page book={book} name={part.name} orientation={part.orientation}>{part.render(spare, shortening)}</Page>];
 }
 
 function layFlow(book: Book, part: FlowPart, p: number, heights: Heights): VNode[] {
@@ -181,7 +201,8 @@ export function composeBody(book: Book, heights: Heights): Composed {
     if (part.title !== null) contents.push({ name: part.name, title: part.title, page });
     page += pages.length;
   }
-  const cover = <Page book={book} name={book.coverName} orientation="portrait">{book.cover(contents)}</Page>;
+  const { shortening } = fittest(heights, 'cover', book.coverShortenings, liveArea(book.paper, 'portrait').heightMm);
+  const cover = <Page book={book} name={book.coverName} orientation="portrait">{book.cover(contents, shortening)}</Page>;
   return { body: renderToString(<>{[cover, ...laid.flatMap((l) => l.pages)]}</>), pages: page - 1 };
 }
 

@@ -1,5 +1,5 @@
-import { anchorMap, climateChart, dayPeaks, elevation, monthlyNights, planView, section, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
-import type { MaterialKey } from '@lathwork/model';
+import { anchorMap, climateChart, dayPeaks, elevation, framePicture, monthlyNights, pictorial, planView, section, type FramePart, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
+import type { MaterialKey, Stage, TaskId } from '@lathwork/model';
 import type { Drawings } from './drawings.js';
 import type { Context } from './view/context.js';
 
@@ -32,6 +32,44 @@ export function marksOf(ctx: Context): Mark[] {
 
 const only = (marks: readonly Mark[], targets: readonly MarkTarget[]): Mark[] => marks.filter((m) => targets.includes(m.target));
 
+/** What each job puts up: it is drawn thick on its own card and thin on the cards that follow. */
+const BUILT_BY: Partial<Record<TaskId, readonly FramePart[]>> = {
+  stakeOut: ['ground'],
+  sill: ['sill'],
+  anchors: ['anchor'],
+  erect: ['leg', 'rafter', 'bow', 'ridge', 'eave'],
+  brace: ['brace', 'knee'],
+  nailers: ['nailer'],
+  endFrames: ['stud', 'header', 'jamb', 'openingSill'],
+  doors: ['opening'],
+  windows: ['opening'],
+  coverEnds: ['film'],
+  mainCover: ['film'],
+  battens: ['batten'],
+};
+const TEMPORARY: Partial<Record<TaskId, readonly FramePart[]>> = { erect: ['rope'] };
+
+const built = (tasks: readonly TaskId[]): FramePart[] => tasks.flatMap((task) => [...(BUILT_BY[task] ?? [])]);
+
+/** Today's work, what stands already, and what goes away again. */
+function partsOn(ctx: Context, stage: Stage): { today: ReadonlySet<FramePart>; standing: ReadonlySet<FramePart>; temporary: ReadonlySet<FramePart> } {
+  const before = ctx.result.schedule.stages.filter((s) => s.stageNumber < stage.stageNumber).flatMap((s) => s.tasks);
+  const today = new Set(built(stage.tasks));
+  const standing = new Set(built(before).filter((part) => !today.has(part)));
+  return { today, standing, temporary: new Set(stage.tasks.flatMap((task) => [...(TEMPORARY[task] ?? [])])) };
+}
+
+const PART_OF_TARGET: readonly [MarkTarget, readonly FramePart[]][] = [
+  ['tube', ['leg', 'bow']],
+  ['brace', ['brace']],
+  ['anchor', ['anchor']],
+  ['film', ['film']],
+  ['batten', ['batten']],
+  ['sill', ['sill']],
+];
+/** Only what is worked on today is marked. */
+const marksToday = (marks: readonly Mark[], today: ReadonlySet<FramePart>): Mark[] => marks.filter((m) => PART_OF_TARGET.some(([target, parts]) => target === m.target && parts.some((part) => today.has(part))));
+
 export function drawingsOf(ctx: Context): Drawings {
   const shelter: Shelter = { geometry: ctx.result.geometry, structure: ctx.inputs.structure };
   const units: UnitSystem = ctx.request.options.units;
@@ -43,9 +81,13 @@ export function drawingsOf(ctx: Context): Drawings {
     planView: (boxMm) => planView({ ...view, boxMm, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
     section: (boxMm) => section({ ...view, boxMm }),
     anchorMap: (boxMm) => anchorMap({ ...view, boxMm, anchorage: ctx.result.anchorage }),
-    pictorial: () => null,
+    pictorial: (boxMm) => pictorial({ ...view, boxMm, heading: false }),
     filmLayout: () => null,
-    framePicture: () => null,
+    framePicture: (stage, boxMm) => {
+      const parts = partsOn(ctx, stage);
+      // A day that builds nothing (papers, sorting, handing over) shows the finished shelter: it is what the work is for.
+      return parts.today.size === 0 ? pictorial({ ...view, boxMm, heading: false }) : framePicture({ ...view, boxMm, ...parts, marks: marksToday(marks, parts.today) });
+    },
     cutDiagrams: () => [],
     climateChart: (boxMm) => climateChart({ units, boxMm, months: ctx.result.climate.months, precipitationMm: ctx.inputs.climate.months.map((m) => m.precipitationMm), startMonth }),
     nightsChart: (boxMm, limits) => monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) }),

@@ -1,4 +1,5 @@
 import type { Drawing, LineType } from '@lathwork/drawing';
+import type { Stage } from '@lathwork/model';
 import type { Limit } from './view/nights.view.js';
 
 export interface Box {
@@ -16,7 +17,7 @@ export interface Drawings {
   section(box: Box): Drawing;
   anchorMap(box: Box): Drawing;
   filmLayout(box: Box): Drawing | null;
-  framePicture(stageId: string, box: Box): Drawing | null;
+  framePicture(stage: Stage, box: Box): Drawing | null;
   cutDiagrams(box: Box): readonly Drawing[];
   climateChart(box: Box): Drawing | null;
   nightsChart(box: Box, limits: readonly Limit[]): Drawing | null;

@@ -6,7 +6,7 @@ import { pages } from '../../words/en/pages.js';
 import { fill } from '../../words/fill.js';
 import { drawingsOf } from './drawings-of.js';
 import { cardPart } from './pages/card.js';
-import { coverPage } from './pages/cover.js';
+import { coverPage, COVER_SHORTENINGS } from './pages/cover.js';
 import { anchorLogPart, budgetPart, cuttingPart, filmPart, gapsPart, loadsPart, materialsPart, safetyPart, sourcesPart, weatherPart } from './pages/lists.js';
 import { lookPart } from './pages/look.js';
 import { nightsPart } from './pages/nights.js';
@@ -68,7 +68,8 @@ export function planBook(request: DocumentRequest): Book {
     tapeLabel: common.tapeLabel,
     continued: common.continued,
     coverName: 'cover',
-    cover: (contents) => coverPage(ctx, contents, leftOut),
+    cover: (contents, shortening) => coverPage(ctx, contents, leftOut, shortening),
+    coverShortenings: COVER_SHORTENINGS,
     parts,
     describeLink: (target) => fill(common.goTo, { target: parts.find((p) => p.name === target)?.title ?? target }),
   };

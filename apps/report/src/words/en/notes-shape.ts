@@ -40,5 +40,8 @@ export const KEY_WORDS: Record<string, string> = {
   gradeX: 'it was graded X', creosote: 'it holds creosote', treatedWoodOld: 'it is old treated wood', barrelContentsUnknown: 'its past is unknown', pvcContact: 'PVC harms the film',
   decking: 'decking', mulch: 'mulch', elevationM: 'height of the site', outsideLowC: 'cold night', floorAreaM2: 'floor area', heightRatio: 'shape',
   inDoor: 'in a door', low: 'low down', overhead: 'overhead', besideDoor: 'beside a door', large: 'a large pane',
+  'soil-unknown': 'the soil is unknown', 'tube-unknown': 'the tube was not measured', 'wind-not-assessed': 'the wind is not assessed', 'tube-pitted': 'rust has eaten into the tube',
+  gust3s: '3-second gust', mean10min: '10-minute mean', fastestMile: 'fastest mile',
+  drivenPipe: 'driven pipe', auger: 'screw-in anchor', concretePier: 'concrete pier', ballast: 'ballast', groundPost: 'ground post',
   lappedSeamOnRigidMember: 'lap it over a rigid part', roofAndWallsSeparate: 'cover roof and walls separately',
 };

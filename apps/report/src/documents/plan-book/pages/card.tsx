@@ -6,7 +6,7 @@ import { common } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
 import type { Drawings } from '../drawings.js';
-import { cardView, type CardView } from '../view/card.view.js';
+import { CARD_SHORTENINGS, cardView, type CardView } from '../view/card.view.js';
 import type { Context } from '../view/context.js';
 
 const w = pages.card;
@@ -64,14 +64,16 @@ const SignOff = ({ view }: { view: CardView }): VNode => {
 };
 
 export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst: boolean): FixedPart {
-  const view = cardView(ctx, stage);
-  const name = `stage-${view.number}`;
+  const name = `stage-${stage.stageNumber}`;
   return {
     kind: 'fixed',
     name,
     title: isFirst ? w.title : null,
     orientation: 'portrait',
-    render: (spare) => (
+    shortenings: CARD_SHORTENINGS,
+    render: (spare, shortening) => {
+      const view = cardView(ctx, stage, shortening);
+      return (
       <>
         <div class="stagehead">
           <p class="num" aria-hidden="true">
@@ -96,7 +98,7 @@ export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst
         {view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />}
         <div class="card">
           <div class="main">
-            <Figure drawing={drawings.framePicture(stage.stageId, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, PICTURE_MIN_MM + spare) })} />
+            <Figure drawing={drawings.framePicture(stage, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, PICTURE_MIN_MM + spare) })} />
             <h3>{w.order}</h3>
             <Steps items={view.steps} />
           </div>
@@ -109,6 +111,7 @@ export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst
           <SignOff view={view} />
         </div>
       </>
-    ),
+      );
+    },
   };
 }

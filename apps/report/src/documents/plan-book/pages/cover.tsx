@@ -7,7 +7,9 @@ import { fill, listing } from '../../../words/fill.js';
 import { openCount, signalled, type Context } from '../view/context.js';
 
 const w = pages.cover;
-const MAX_OPEN = 4;
+/** How many open warnings the cover shows; the rest stand on the safety pages. */
+const OPEN_SHOWN = [8, 6, 4, 2, 1] as const;
+export const COVER_SHORTENINGS = OPEN_SHOWN.length;
 
 const Facts = ({ ctx }: { ctx: Context }): VNode => {
   const { request } = ctx;
@@ -46,8 +48,8 @@ const Contents = ({ lines }: { lines: readonly ContentsLine[] }): VNode => (
 );
 
 /** Revision, status, what the book is for, the safety statement, what is open, and the contents. */
-export function coverPage(ctx: Context, contents: readonly ContentsLine[], leftOut: readonly string[]): VNode {
-  const shown = ctx.openNotes.slice(0, MAX_OPEN).map((note) => signalled(note, ctx));
+export function coverPage(ctx: Context, contents: readonly ContentsLine[], leftOut: readonly string[], shortening: number): VNode {
+  const shown = ctx.openNotes.slice(0, OPEN_SHOWN[shortening] ?? 1).map((note) => signalled(note, ctx));
   const more = ctx.openNotes.length - shown.length;
   const open = [...shown, ...(more > 0 ? [fill(w.openMore, { count: more })] : []), ...(ctx.request.stale.length > 0 ? [fill(w.stale, { what: listing(ctx.request.stale) })] : [])];
   return (

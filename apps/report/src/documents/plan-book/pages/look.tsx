@@ -8,7 +8,7 @@ import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
 import type { Drawings } from '../drawings.js';
 import { openCount, type Context } from '../view/context.js';
-import { lookView, type ExpectRow, type LookView } from '../view/look.view.js';
+import { LOOK_SHORTENINGS, lookView, type ExpectRow, type LookView } from '../view/look.view.js';
 
 const w = pages.look;
 const ROW_MM = 5.8;
@@ -109,13 +109,14 @@ const Costs = ({ view, currency }: { view: LookView; currency: string }): VNode 
 const PICTURE_MIN_MM = 40;
 
 export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
-  const view = lookView(ctx);
   return {
     kind: 'fixed',
     name: 'look',
     title: w.title,
     orientation: 'portrait',
-    render: (spare) => {
+    shortenings: LOOK_SHORTENINGS,
+    render: (spare, shortening) => {
+      const view = lookView(ctx, shortening);
       const picture = drawings.pictorial({ wMm: ctx.portrait.widthMm - 78, hMm: PICTURE_MIN_MM + Math.min(spare * 0.6, 30) });
       return (
         <>

@@ -27,7 +27,14 @@ export interface CardView {
 }
 
 /** A card is one page: these are the most lines it has room for. */
-const MAX = { stop: 5, steps: 9, before: 5, tools: 8, parts: 9, cares: 2, sign: 3 } as const;
+const MOST = [
+  { stop: 5, steps: 9, before: 6, tools: 9, parts: 9, cares: 3, sign: 3 },
+  { stop: 5, steps: 9, before: 4, tools: 8, parts: 9, cares: 2, sign: 3 },
+  { stop: 4, steps: 9, before: 3, tools: 7, parts: 8, cares: 1, sign: 3 },
+  { stop: 3, steps: 8, before: 2, tools: 6, parts: 7, cares: 1, sign: 3 },
+] as const;
+export const CARD_SHORTENINGS = MOST.length;
+type Most = (typeof MOST)[number];
 
 const unique = (items: readonly string[]): string[] => [...new Set(items)];
 const toolWord = (key: string): string => TOOL_WORDS[key] ?? key.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[-_]/g, ' ').toLowerCase().replace(/^./, (c) => c.toUpperCase());
@@ -62,7 +69,7 @@ function facts(ctx: Context, tasks: readonly Task[]): CardView['facts'] {
 
 const notesBefore = (ctx: Context, stage: Stage): Note[] => bySeverity(ctx.result.notes.filter((n) => n.beforeTask !== undefined && (stage.tasks as readonly string[]).includes(n.beforeTask)));
 
-function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[]): string[] {
+function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[], most: number): string[] {
   const winds = tasks.map((t) => t.gate.windMaxMPerS).filter((v): v is number => v !== null);
   const min = Math.max(...tasks.map((t) => t.crewMin));
   return unique([
@@ -71,11 +78,11 @@ function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[]): st
     ...(min > 1 ? [fill(w.stopCrew, { min })] : []),
     ...tasks.flatMap((t) => TASK_CARDS[t.taskId].stop),
     ...(winds.length > 0 && tasks.some((t) => t.gate.dry) ? [w.stopWet] : []),
-  ]).slice(0, MAX.stop);
+  ]).slice(0, most);
 }
 
-function parts(ctx: Context, stage: Stage): CardView['parts'] {
-  return stage.parts.slice(0, MAX.parts).flatMap(({ mark, lineId }) => {
+function parts(ctx: Context, stage: Stage, most: number): CardView['parts'] {
+  return stage.parts.slice(0, most).flatMap(({ mark, lineId }) => {
     const line = ctx.result.takeOff.lines.find((l) => l.lineId === lineId);
     if (line === undefined) return [];
     const source: 'pile' | 'buy' = line.reclaimed.length > 0 ? 'pile' : 'buy';
@@ -90,7 +97,8 @@ function title(tasks: readonly Task[]): string {
   return `${names[0] ?? ''}, ${names.length > 2 ? '\u2026 ' : ''}${last.charAt(0).toLowerCase()}${last.slice(1)}`;
 }
 
-export function cardView(ctx: Context, stage: Stage): CardView {
+export function cardView(ctx: Context, stage: Stage, shortening = 0): CardView {
+  const max: Most = MOST[shortening] ?? MOST[0];
   const tasks = stage.tasks.map((id) => ctx.result.schedule.tasks.find((t) => t.taskId === id)).filter((t): t is Task => t !== undefined);
   const notes = notesBefore(ctx, stage);
   const total = ctx.result.schedule.stages.length;
@@ -102,19 +110,19 @@ export function cardView(ctx: Context, stage: Stage): CardView {
     title: title(tasks),
     day: DAY_WORDS[stage.day],
     facts: facts(ctx, tasks),
-    stop: stops(ctx, tasks, notes),
-    steps: unique(cards.flatMap((c) => c.steps)).slice(0, MAX.steps),
+    stop: stops(ctx, tasks, notes, max.stop),
+    steps: unique(cards.flatMap((c) => c.steps)).slice(0, max.steps),
     before: unique([
       ...notes.filter((n) => n.severity === 'ask').map((n) => signalled(n, ctx)),
       ...(stage.stageNumber > 1 ? [fill(w.stageDone, { n: stage.stageNumber - 1 })] : []),
       ...tasks.flatMap((t) => t.gate.needs).map((need) => w.needs[need]),
       ...notes.filter((n) => n.severity === 'note').map((n) => noteText(n, ctx.fig)),
-    ]).slice(0, MAX.before),
-    tools: unique([...tasks.flatMap((t) => t.tools).map(toolWord), ...ALWAYS_TOOLS]).slice(0, MAX.tools),
-    parts: parts(ctx, stage),
-    cares: unique([...notes.filter((n) => n.severity === 'care').map((n) => noteText(n, ctx.fig)), ...cards.map((c) => c.care).filter((c): c is string => c !== undefined)]).slice(0, MAX.cares),
+    ]).slice(0, max.before),
+    tools: unique([...tasks.flatMap((t) => t.tools).map(toolWord), ...ALWAYS_TOOLS]).slice(0, max.tools),
+    parts: parts(ctx, stage, max.parts),
+    cares: unique([...notes.filter((n) => n.severity === 'care').map((n) => noteText(n, ctx.fig)), ...cards.map((c) => c.care).filter((c): c is string => c !== undefined)]).slice(0, max.cares),
     done: `${listing(unique(cards.map((c) => c.done)))}.`.replace(/^./, (c) => c.toUpperCase()),
-    sign: unique(cards.flatMap((c) => c.sign)).slice(0, MAX.sign).map((s) => fill(s, { diagonal })),
+    sign: unique(cards.flatMap((c) => c.sign)).slice(0, max.sign).map((s) => fill(s, { diagonal })),
   };
 }
 

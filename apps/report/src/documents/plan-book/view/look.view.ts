@@ -78,9 +78,12 @@ function willNot(ctx: Context): string[] {
   return out;
 }
 
-const MAX_ASKS = 3;
+const ASKS_SHOWN = [3, 2, 1, 0, 0] as const;
+export const LOOK_SHORTENINGS = ASKS_SHOWN.length;
+/** In its shortest form a risk is told by its first sentence. */
+const firstSentence = (text: string): string => /^.*?[.?!](?=\s|$)/.exec(text)?.[0] ?? text;
 
-export function lookView(ctx: Context): LookView {
+export function lookView(ctx: Context, shortening = 0): LookView {
   const { budget, notes, risks } = ctx.result;
   const cells = (label: string, a: number, b: number, c: number): string[] => [label, dash(a, budget.currency), dash(b, budget.currency), dash(c, budget.currency)];
   return {
@@ -90,11 +93,11 @@ export function lookView(ctx: Context): LookView {
     costRows: budget.lines.map((l) => cells(GROUP_WORDS[l.group], l.reclaimedMinor, l.cashMinor, l.inKindMinor)),
     costTotal: cells(w.total, budget.reclaimedMinor, budget.cashMinor, budget.inKindMinor),
     unpriced: budget.unpricedCount === 0 ? null : budget.unpricedCount === 1 ? w.unpricedOne : fill(w.unpriced, { count: budget.unpricedCount }),
-    willNot: willNot(ctx),
-    asks: notes.filter((n) => n.severity === 'ask').slice(0, MAX_ASKS).map((n) => noteText(n, ctx.fig)),
+    willNot: shortening >= 4 ? willNot(ctx).slice(0, 3) : willNot(ctx),
+    asks: notes.filter((n) => n.severity === 'ask').slice(0, ASKS_SHOWN[shortening] ?? 0).map((n) => noteText(n, ctx.fig)),
     risks: risks.map((risk) => {
       const note = notes.find((n) => n.code === risk.code);
-      return { head: RISK_HEADS[risk.room], text: note === undefined ? '' : noteText(note, ctx.fig) };
+      return { head: RISK_HEADS[risk.room], text: note === undefined ? '' : shortening >= 1 ? firstSentence(noteText(note, ctx.fig)) : noteText(note, ctx.fig) };
     }),
   };
 }
