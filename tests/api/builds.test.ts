@@ -12,7 +12,8 @@ let structureId: string;
 
 const { structure, wishes, crew, budget } = firstBuild();
 const build = (changes: object = {}): object => ({ name: 'Chicory plot', siteId, structureId, wishes, crew, budget, ...changes });
-const faults = (body: unknown): [string, string][] => (body as { errors: { pointer: string; code: string }[] }).errors.map(({ pointer, code }) => [pointer, code]);
+const faults = (body: unknown): [string, string][] =>
+  (body as { errors: { pointer: string; code: string }[] }).errors.map(({ pointer, code }) => [pointer, code]);
 
 beforeAll(async () => {
   api = await startApi();
@@ -35,11 +36,14 @@ describe('builds', () => {
     const { body } = await make(garden.http, '/v1/builds', build({ wishes: { ...wishes, nightTargetC: '28 degF' } }));
     expect((body['wishes'] as { nightTargetC: number }).nightTargetC).toBeCloseTo(-2.2222, 3);
     expect(body['asTyped']).toEqual({ '/wishes/nightTargetC': '28 degF' });
-    expect(faults((await garden.http.post('/v1/builds', build({ wishes: { ...wishes, nightTargetC: '28' } }))).body)).toEqual([['/wishes/nightTargetC', 'no-unit']]);
+    expect(faults((await garden.http.post('/v1/builds', build({ wishes: { ...wishes, nightTargetC: '28' } }))).body)).toEqual([
+      ['/wishes/nightTargetC', 'no-unit'],
+    ]);
   });
 
   it('may have a cap of nothing, or none', async () => {
-    for (const capMinor of [0, null]) expect((await make(garden.http, '/v1/builds', build({ budget: { ...budget, capMinor } }))).body['budget']).toMatchObject({ capMinor });
+    for (const capMinor of [0, null])
+      expect((await make(garden.http, '/v1/builds', build({ budget: { ...budget, capMinor } }))).body['budget']).toMatchObject({ capMinor });
   });
 
   it('point to nothing that is missing, put away or of another garden', async () => {
@@ -61,7 +65,9 @@ describe('builds', () => {
     const double = await make(garden.http, '/v1/builds', build({ name: 'Chicory plot, two films', variantOf: original.id, variantLabel: 'two films' }));
     const { items } = (await garden.http.get(`/v1/builds?variantOf=${original.id}`)).body as { items: { id: string; variantLabel: string }[] };
     expect(items.map(({ id, variantLabel }) => [id, variantLabel])).toEqual([[double.id, 'two films']]);
-    expect(faults((await garden.http.patch(`/v1/builds/${original.id}`, original.etag, { variantOf: original.id })).body)).toEqual([['/variantOf', 'not-found']]);
+    expect(faults((await garden.http.patch(`/v1/builds/${original.id}`, original.etag, { variantOf: original.id })).body)).toEqual([
+      ['/variantOf', 'not-found'],
+    ]);
   });
 
   it('are patched and checked as a whole', async () => {
@@ -69,7 +75,11 @@ describe('builds', () => {
     const changed = await garden.http.patch(`/v1/builds/${id}`, etag, { crew: { people: 3 }, budget: { capMinor: 0 } });
     expect(changed.body).toMatchObject({ crew: { ...crew, people: 3 }, budget: { ...budget, capMinor: 0 }, version: 2 });
     const bad = await garden.http.patch(`/v1/builds/${id}`, '"2"', { crew: { people: 0 }, wishes: { crops: ['banana'] }, budget: { contingencyFrac: 0.7 } });
-    expect(faults(bad.body).map(([pointer]) => pointer).sort()).toEqual(['/budget/contingencyFrac', '/crew/people', '/wishes/crops']);
+    expect(
+      faults(bad.body)
+        .map(([pointer]) => pointer)
+        .sort(),
+    ).toEqual(['/budget/contingencyFrac', '/crew/people', '/wishes/crops']);
     expect((await garden.http.patch(`/v1/builds/${id}`, etag, { name: 'late' })).status).toBe(412);
   });
 });

@@ -12,16 +12,30 @@ interface Near {
   items: { stationId: string; distanceM: number; heightDifferenceM: number | null }[];
 }
 
-const at = (stationId: string, stationLatitudeDeg: number, stationLongitudeDeg: number) => ({ ...denverMeans, stationId, stationLatitudeDeg, stationLongitudeDeg });
+const at = (stationId: string, stationLatitudeDeg: number, stationLongitudeDeg: number) => ({
+  ...denverMeans,
+  stationId,
+  stationLatitudeDeg,
+  stationLongitudeDeg,
+});
 
 beforeAll(async () => {
   api = await startApi();
-  await seedStations(api.database.ownerUrl, [denverMeans, stornowayMeans, at('FIJI', -17.75, 177.45), at('WEST', 0, -179.9), at('POLE', -90, 0), at('F1', 50.0664, -5.7147), at('F2', 58.644, -3.0701)]);
+  await seedStations(api.database.ownerUrl, [
+    denverMeans,
+    stornowayMeans,
+    at('FIJI', -17.75, 177.45),
+    at('WEST', 0, -179.9),
+    at('POLE', -90, 0),
+    at('F1', 50.0664, -5.7147),
+    at('F2', 58.644, -3.0701),
+  ]);
   garden = await api.garden(['sites:read']);
 });
 afterAll(() => api.stop());
 
-const near = async (place: string, more = ''): Promise<Near['items']> => ((await garden.http.get(`/v1/climate/stations?near=${place}${more}`)).body as Near).items;
+const near = async (place: string, more = ''): Promise<Near['items']> =>
+  ((await garden.http.get(`/v1/climate/stations?near=${place}${more}`)).body as Near).items;
 
 describe('the nearest stations', () => {
   it('come nearest first, with distance and height difference', async () => {

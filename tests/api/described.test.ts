@@ -48,7 +48,8 @@ const limitless = (schema: Json): string | null => {
   const has = (...keys: string[]): boolean => keys.some((key) => schema[key] !== undefined);
   if (schema['type'] === 'string') return has('maxLength', 'enum', 'const', 'format') ? null : 'a string without a limit';
   if (schema['type'] === 'array') return has('maxItems') ? null : 'a list without a limit';
-  if (schema['type'] === 'number' || schema['type'] === 'integer') return has('minimum', 'exclusiveMinimum', 'enum') && has('maximum', 'exclusiveMaximum', 'enum') ? null : 'a number without limits';
+  if (schema['type'] === 'number' || schema['type'] === 'integer')
+    return has('minimum', 'exclusiveMinimum', 'enum') && has('maximum', 'exclusiveMaximum', 'enum') ? null : 'a number without limits';
   if (schema['type'] === 'object') return schema['additionalProperties'] === undefined ? 'an object that takes anything' : null;
   return null;
 };
@@ -66,7 +67,9 @@ describe('the description of the API', () => {
       .flatMap(({ name, it: operation }) => {
         const statuses = Object.keys(operation.responses);
         const good = statuses.filter((status) => status.startsWith('2'));
-        const described = good.every((status) => status === '204' || Object.values(operation.responses[status]?.content ?? {}).some(({ schema }) => schema !== undefined));
+        const described = good.every(
+          (status) => status === '204' || Object.values(operation.responses[status]?.content ?? {}).some(({ schema }) => schema !== undefined),
+        );
         const problems = statuses.filter((status) => /^[45]/.test(status));
         const asProblem = problems.every((status) => operation.responses[status]?.content?.['application/problem+json']?.schema !== undefined);
         const faults = [
@@ -92,19 +95,26 @@ describe('the description of the API', () => {
     const schemas = (document['components'] as { schemas: Json }).schemas;
     const requests = Object.entries(schemas).filter(([name]) => /(Request|Patch)$/.test(name));
     expect(requests.length).toBeGreaterThan(20);
-    const open = requests.flatMap(([name, schema]) => schemasIn(schema, name)).flatMap(([path, schema]) => (limitless(schema) ? [`${path}: ${limitless(schema)}`] : []));
+    const open = requests
+      .flatMap(([name, schema]) => schemasIn(schema, name))
+      .flatMap(([path, schema]) => (limitless(schema) ? [`${path}: ${limitless(schema)}`] : []));
     expect(open).toEqual([]);
   });
 
   it('limits every parameter', () => {
-    const open = operations.flatMap(({ name, it: operation }) => schemasIn(operation['parameters'], name)).flatMap(([path, schema]) => (limitless(schema) ? [`${path}: ${limitless(schema)}`] : []));
+    const open = operations
+      .flatMap(({ name, it: operation }) => schemasIn(operation['parameters'], name))
+      .flatMap(([path, schema]) => (limitless(schema) ? [`${path}: ${limitless(schema)}`] : []));
     expect(open).toEqual([]);
   });
 
   it('shows a quantity as a number or a text with its unit', () => {
     const structure = (document['components'] as { schemas: Record<string, { properties: Record<string, Json> }> }).schemas['StructureRequest'];
     const width = structure?.properties['widthM'];
-    expect(width?.['oneOf']).toEqual([expect.objectContaining({ type: 'number', minimum: 0.9, maximum: 12 }), expect.objectContaining({ type: 'string', maxLength: 40 })]);
+    expect(width?.['oneOf']).toEqual([
+      expect.objectContaining({ type: 'number', minimum: 0.9, maximum: 12 }),
+      expect.objectContaining({ type: 'string', maxLength: 40 }),
+    ]);
     expect(width?.['x-unit']).toBe('m');
   });
 

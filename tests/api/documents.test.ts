@@ -7,7 +7,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import { ComputePool } from '../../apps/api/src/platform/compute/compute-pool.js';
 import { REPORT_SECRET, startApi, type TestApi, type TestGarden } from '../support/api-app.js';
-import { cold, firstBuild, make, makeExample, type ExampleIds } from '../support/example-requests.js';
+import { cold, firstBuild, makeExample, type ExampleIds } from '../support/example-requests.js';
 import { sampleResult } from '../support/sample-result.js';
 import { seedStations } from '../support/stations.js';
 
@@ -68,9 +68,14 @@ beforeAll(async () => {
   await seedStations(api.database.ownerUrl);
   garden = await api.garden(undefined, { name: 'Yarrow Bend', invented: true });
   ids = await makeExample(garden.http);
-  jest.spyOn(api.get(ComputePool), 'compute').mockImplementation((inputs: PlanInputs) =>
-    Promise.resolve({ result: { ...sampleResult(inputs), planId: inputs.planId, revision: inputs.revision, reviewBlocked: false, notes: [] }, timingsMs: {} }),
-  );
+  jest
+    .spyOn(api.get(ComputePool), 'compute')
+    .mockImplementation((inputs: PlanInputs) =>
+      Promise.resolve({
+        result: { ...sampleResult(inputs), planId: inputs.planId, revision: inputs.revision, reviewBlocked: false, notes: [] },
+        timingsMs: {},
+      }),
+    );
   const plan = await garden.http.post('/v1/plans', { buildId: ids.buildId, asOf: '2026-03-15' }).set('Prefer', 'wait=20');
   planId = (plan.body as { id: string }).id;
 });

@@ -40,7 +40,13 @@ describe('making a garden', () => {
 
   it('tells all faults at once', async () => {
     const answer = await api.operator.post('/v1/gardens', { name: '', locale: 'English', currency: 'dollar', unitSystem: 'imperial', id: 'mine' });
-    expect((answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer).sort()).toEqual(['/currency', '/id', '/locale', '/name', '/unitSystem']);
+    expect((answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer).sort()).toEqual([
+      '/currency',
+      '/id',
+      '/locale',
+      '/name',
+      '/unitSystem',
+    ]);
   });
 
   it('gives the same garden and key to a repeated request, and keeps the key nowhere in the clear', async () => {
@@ -53,7 +59,10 @@ describe('making a garden', () => {
       const { rows: gardens } = await client.query("SELECT count(*)::int AS n FROM gardens WHERE name = 'Once only'");
       expect((gardens as { n: number }[])[0]?.n).toBe(1);
       const secret = (first.body as NewGarden).key.key;
-      const { rows } = await client.query('SELECT (SELECT count(*)::int FROM api_keys k WHERE k::text LIKE $1) + (SELECT count(*)::int FROM idempotency_answers a WHERE a::text LIKE $1) + (SELECT count(*)::int FROM audit_entries e WHERE e::text LIKE $1) AS n', [`%${secret.slice(12)}%`]);
+      const { rows } = await client.query(
+        'SELECT (SELECT count(*)::int FROM api_keys k WHERE k::text LIKE $1) + (SELECT count(*)::int FROM idempotency_answers a WHERE a::text LIKE $1) + (SELECT count(*)::int FROM audit_entries e WHERE e::text LIKE $1) AS n',
+        [`%${secret.slice(12)}%`],
+      );
       expect((rows as { n: number }[])[0]?.n).toBe(0);
     } finally {
       await client.end();
@@ -66,9 +75,15 @@ describe('the garden of a key', () => {
     const { http } = await api.garden();
     const etag = (await http.get('/v1/gardens/current')).headers['etag'] as string;
     expect((await http.request('patch', '/v1/gardens/current').set('Content-Type', 'application/merge-patch+json').send('{}')).status).toBe(428);
-    expect((await http.patch('/v1/gardens/current', etag, { unitSystem: 'us', currency: 'USD' })).body).toMatchObject({ unitSystem: 'us', currency: 'USD', version: 2 });
+    expect((await http.patch('/v1/gardens/current', etag, { unitSystem: 'us', currency: 'USD' })).body).toMatchObject({
+      unitSystem: 'us',
+      currency: 'USD',
+      version: 2,
+    });
     expect((await http.patch('/v1/gardens/current', etag, { name: 'late' })).status).toBe(412);
     expect((await http.patch('/v1/gardens/current', '"2"', { name: null })).status).toBe(400);
+    // What was made as an invented example stays marked as one.
+    expect((await http.patch('/v1/gardens/current', '"2"', { invented: false })).status).toBe(400);
   });
 });
 

@@ -30,7 +30,13 @@ let ids: ExampleIds;
 let outcome: (inputs: PlanInputs) => PlanResult;
 let computed: PlanInputs[] = [];
 
-const good = (inputs: PlanInputs): PlanResult => ({ ...sampleResult(inputs), planId: inputs.planId, revision: inputs.revision, reviewBlocked: false, notes: [] });
+const good = (inputs: PlanInputs): PlanResult => ({
+  ...sampleResult(inputs),
+  planId: inputs.planId,
+  revision: inputs.revision,
+  reviewBlocked: false,
+  notes: [],
+});
 
 beforeAll(async () => {
   api = await startApi({ jobs: true });
@@ -84,7 +90,15 @@ describe('asking for a plan', () => {
     expect(inputs.stock.map(({ tag }) => tag).sort()).toEqual([...claims].sort());
     expect(inputs.prices).toHaveLength(cold.prices.length);
     expect(inputs.structure).toEqual({ structureId: ids.structureId, ...structure });
-    expect(inputs).toMatchObject({ asOf: '2026-03-15', wishes, crew, budget, buildId: ids.buildId, gardenId: garden.gardenId, climate: { stationName: expect.stringContaining('Denver') } });
+    expect(inputs).toMatchObject({
+      asOf: '2026-03-15',
+      wishes,
+      crew,
+      budget,
+      buildId: ids.buildId,
+      gardenId: garden.gardenId,
+      climate: { stationName: expect.stringContaining('Denver') },
+    });
     const text = JSON.stringify(inputs);
     for (const secret of [cold.site.name, name, cold.garden.name]) expect(text).not.toContain(secret);
   });

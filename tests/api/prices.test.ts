@@ -23,7 +23,13 @@ describe('prices', () => {
 
   it('may lack a day, and are money in whole minor units', async () => {
     expect((await make(garden.http, '/v1/prices', { ...film, readOn: null })).body['readOn']).toBeNull();
-    for (const packPrice of [{ minor: 5.5, currency: 'USD' }, { minor: -1, currency: 'USD' }, { minor: 5, currency: 'usd' }, { minor: '5', currency: 'USD' }, 5])
+    for (const packPrice of [
+      { minor: 5.5, currency: 'USD' },
+      { minor: -1, currency: 'USD' },
+      { minor: 5, currency: 'usd' },
+      { minor: '5', currency: 'USD' },
+      5,
+    ])
       expect((await garden.http.post('/v1/prices', { ...film, packPrice })).status).toBe(400);
   });
 
@@ -35,8 +41,24 @@ describe('prices', () => {
   });
 
   it('tell all faults at once', async () => {
-    const answer = await garden.http.post('/v1/prices', { material: 'gold', unit: 'stone', packAmount: 0, packPrice: { minor: 1 }, pieceWidthM: null, pieceLengthM: null, readOn: '2026-02-30', supplier: ' ' });
-    expect((answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer).sort()).toEqual(['/material', '/packAmount', '/packPrice/currency', '/readOn', '/supplier', '/unit']);
+    const answer = await garden.http.post('/v1/prices', {
+      material: 'gold',
+      unit: 'stone',
+      packAmount: 0,
+      packPrice: { minor: 1 },
+      pieceWidthM: null,
+      pieceLengthM: null,
+      readOn: '2026-02-30',
+      supplier: ' ',
+    });
+    expect((answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer).sort()).toEqual([
+      '/material',
+      '/packAmount',
+      '/packPrice/currency',
+      '/readOn',
+      '/supplier',
+      '/unit',
+    ]);
   });
 
   it('are changed by version, put away and found by material', async () => {

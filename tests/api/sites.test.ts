@@ -29,7 +29,11 @@ describe('making a site', () => {
   });
 
   it('takes typed quantities and keeps what was typed', async () => {
-    const { body } = await make(garden.http, '/v1/sites', site({ elevationM: '5380 ft', frostDepthM: '3 ft', wind: { ...(cold.site.wind as object), speedMPerS: '105 mph' } }));
+    const { body } = await make(
+      garden.http,
+      '/v1/sites',
+      site({ elevationM: '5380 ft', frostDepthM: '3 ft', wind: { ...(cold.site.wind as object), speedMPerS: '105 mph' } }),
+    );
     expect(body['elevationM']).toBeCloseTo(1639.824, 3);
     expect(body['frostDepthM']).toBeCloseTo(0.9144, 6);
     expect((body['wind'] as { speedMPerS: number }).speedMPerS).toBeCloseTo(46.9392, 4);
@@ -46,7 +50,16 @@ describe('making a site', () => {
   });
 
   it('tells all faults at once', async () => {
-    const answer = await garden.http.post('/v1/sites', site({ elevationM: 'high', soilClass: '9', exposure: undefined, wind: { ...(cold.site.wind as object), speedMPerS: 120, readOn: '2026-02-30' }, gardenId: 'x' }));
+    const answer = await garden.http.post(
+      '/v1/sites',
+      site({
+        elevationM: 'high',
+        soilClass: '9',
+        exposure: undefined,
+        wind: { ...(cold.site.wind as object), speedMPerS: 120, readOn: '2026-02-30' },
+        gardenId: 'x',
+      }),
+    );
     expect(answer.status).toBe(400);
     expect(pointers(answer.body)).toEqual(['/elevationM', '/exposure', '/gardenId', '/soilClass', '/wind/readOn', '/wind/speedMPerS']);
   });

@@ -37,7 +37,8 @@ const buildsOf = async (of: TestGarden, how: number): Promise<string[]> => {
   const site = await make(of.http, '/v1/sites', cold.site);
   const shelter = await make(of.http, '/v1/structures', structure);
   const ids: string[] = [];
-  for (let i = 0; i < how; i += 1) ids.push((await make(of.http, '/v1/builds', { name: `Build ${i}`, siteId: site.id, structureId: shelter.id, wishes, crew, budget })).id);
+  for (let i = 0; i < how; i += 1)
+    ids.push((await make(of.http, '/v1/builds', { name: `Build ${i}`, siteId: site.id, structureId: shelter.id, wishes, crew, budget })).id);
   return ids;
 };
 
@@ -49,7 +50,8 @@ beforeAll(async () => {
 });
 afterAll(() => api.stop());
 
-const claim = (buildId: string, tag: unknown, count?: number) => garden.http.post(`/v1/builds/${buildId}/claims`, { tag, ...(count === undefined ? {} : { count }) });
+const claim = (buildId: string, tag: unknown, count?: number) =>
+  garden.http.post(`/v1/builds/${buildId}/claims`, { tag, ...(count === undefined ? {} : { count }) });
 const freeOf = async (id: string): Promise<number> => ((await garden.http.get(`/v1/stock/${id}`)).body as { freeCount: number }).freeCount;
 
 describe('taking things in', () => {
@@ -66,7 +68,11 @@ describe('taking things in', () => {
     const other = await api.garden();
     const answer = await other.http.post('/v1/stock/intakes', { items: [thing(), thing({ widthMm: '32' }), thing({ grade: 'D', hazards: ['lead'] })] });
     expect(answer.status).toBe(400);
-    expect((answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer).sort()).toEqual(['/items/1/widthMm', '/items/2/grade', '/items/2/hazards']);
+    expect((answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer).sort()).toEqual([
+      '/items/1/widthMm',
+      '/items/2/grade',
+      '/items/2/hazards',
+    ]);
     const twice = thing();
     expect((await other.http.post('/v1/stock/intakes', { items: [thing(), twice, twice] })).status).toBe(409);
     expect(((await other.http.get('/v1/stock')).body as { items: unknown[] }).items).toEqual([]);
@@ -93,7 +99,8 @@ describe('finding things', () => {
     const lot = await make(other.http, '/v1/stock', thing({ kind: 'board', material: 'board.38x89', count: 5 }));
     await make(other.http, `/v1/builds/${buildId}/claims`, { tag: taken.body['tag'] });
     await make(other.http, `/v1/builds/${buildId}/claims`, { tag: lot.body['tag'], count: 3 });
-    const ids = async (query: string): Promise<string[]> => ((await other.http.get(`/v1/stock?${query}`)).body as { items: { id: string }[] }).items.map(({ id }) => id);
+    const ids = async (query: string): Promise<string[]> =>
+      ((await other.http.get(`/v1/stock?${query}`)).body as { items: { id: string }[] }).items.map(({ id }) => id);
     expect(await ids('kind=door')).toEqual([door.id, taken.id]);
     expect(await ids('grade=B')).toEqual([lot.id]);
     expect(await ids('free=true')).toEqual([door.id, lot.id]);
@@ -117,7 +124,9 @@ describe('claiming a single thing', () => {
     const answers = await Promise.all(Array.from({ length: 20 }, (_none, i) => claim(builds[i % builds.length] ?? '', body['tag'])));
     expect(answers.filter(({ status }) => status === 201)).toHaveLength(1);
     expect(answers.filter(({ status }) => status === 409)).toHaveLength(19);
-    const rows = await api.get(Database).readSnapshot(garden.actor, (db) => db.stockClaim.count({ where: { stockItemId: body['id'] as string, releasedAt: null } }));
+    const rows = await api
+      .get(Database)
+      .readSnapshot(garden.actor, (db) => db.stockClaim.count({ where: { stockItemId: body['id'] as string, releasedAt: null } }));
     expect(rows).toBe(1);
   });
 
@@ -129,7 +138,10 @@ describe('claiming a single thing', () => {
     const held = await claim(builds[0] ?? '', wanted.body['tag']);
     const refused = await claim(builds[1] ?? '', wanted.body['tag']);
     expect(refused.status).toBe(409);
-    expect(refused.body).toMatchObject({ type: '/v1/problems/stock-claimed', holders: [{ buildId: builds[0], count: 1, since: (held.body as { createdAt: string }).createdAt }] });
+    expect(refused.body).toMatchObject({
+      type: '/v1/problems/stock-claimed',
+      holders: [{ buildId: builds[0], count: 1, since: (held.body as { createdAt: string }).createdAt }],
+    });
     const { alternatives } = refused.body as { alternatives: { tag: string }[] };
     expect(alternatives.map(({ tag }) => tag)).toEqual([near.body['tag'], far.body['tag']]);
   });

@@ -30,7 +30,14 @@ describe('making a structure', () => {
 
   it('reads feet and inches, also deep inside and in lists', async () => {
     const [first] = shelter.openings;
-    const typed = { ...shelter, widthM: '10 ft', eaveM: `6' 6"`, bowsAtM: [0, '80 in', '4.064 m', '20 ft'], openings: [{ ...first, widthM: `2' 10"` }], cover: { ...shelter.cover, thicknessMm: '6 mil' } };
+    const typed = {
+      ...shelter,
+      widthM: '10 ft',
+      eaveM: `6' 6"`,
+      bowsAtM: [0, '80 in', '4.064 m', '20 ft'],
+      openings: [{ ...first, widthM: `2' 10"` }],
+      cover: { ...shelter.cover, thicknessMm: '6 mil' },
+    };
     const { body } = await make(garden.http, '/v1/structures', typed);
     expect(body['widthM']).toBeCloseTo(3.048, 9);
     expect(body['eaveM']).toBeCloseTo(1.9812, 9);
@@ -52,13 +59,19 @@ describe('making a structure', () => {
 
   it('refuses lengths without a unit wherever they stand, all at once', async () => {
     const [first, ...others] = shelter.openings;
-    const answer = await garden.http.post('/v1/structures', { ...shelter, widthM: '10', bowsAtM: [0, '2.03'], openings: [{ ...first, heightM: '2.08' }, ...others], tube: { ...shelter.tube, outsideMm: '35' } });
+    const answer = await garden.http.post('/v1/structures', {
+      ...shelter,
+      widthM: '10',
+      bowsAtM: [0, '2.03'],
+      openings: [{ ...first, heightM: '2.08' }, ...others],
+      tube: { ...shelter.tube, outsideMm: '35' },
+    });
     expect(answer.status).toBe(400);
     expect(pointers(answer.body)).toEqual(['/bowsAtM', '/openings/0/heightM', '/tube/outsideMm', '/widthM']);
     expect((answer.body as { errors: { code: string }[] }).errors.every(({ code }) => code === 'no-unit')).toBe(true);
   });
 
-  it("asks back what is probably a slip: 5' 14\" is read as 6' 2\" only after it was confirmed", async () => {
+  it('asks back what is probably a slip: 5\' 14" is read as 6\' 2" only after it was confirmed', async () => {
     const answer = await garden.http.post('/v1/structures', { ...shelter, eaveM: `5' 14"` });
     expect(answer.status).toBe(400);
     expect(answer.body).toMatchObject({ errors: [{ pointer: '/eaveM', code: 'confirm-reading', remedy: expect.stringContaining('6\u2032-2\u2033') }] });
@@ -99,7 +112,10 @@ describe('making a structure', () => {
     const name = `<script>alert(1)</script> Ñ ß 🌱 \u202Eright to left ${'x'.repeat(60)}`;
     expect((await make(garden.http, '/v1/structures', { ...shelter, name })).body['name']).toBe(name);
     for (const bad of ['a\u0000b', 'a\ud800b']) {
-      const answer = await garden.http.request('post', '/v1/structures').set('Content-Type', 'application/json').send(JSON.stringify({ ...shelter, name: bad }));
+      const answer = await garden.http
+        .request('post', '/v1/structures')
+        .set('Content-Type', 'application/json')
+        .send(JSON.stringify({ ...shelter, name: bad }));
       expect(answer.status).toBe(400);
     }
   });
@@ -111,7 +127,11 @@ describe('changing a structure', () => {
     const changed = await garden.http.patch(`/v1/structures/${id}`, etag, { openings: [], measuredRaftersM: null, cover: { shadeFrac: 0.3 } });
     expect(changed.status).toBe(200);
     expect(changed.body).toMatchObject({ openings: [], measuredRaftersM: null, cover: { ...shelter.cover, shadeFrac: 0.3 } });
-    const again = await garden.http.patch(`/v1/structures/${id}`, changed.headers['etag'] as string, { openings: [], measuredRaftersM: null, cover: { shadeFrac: 0.3 } });
+    const again = await garden.http.patch(`/v1/structures/${id}`, changed.headers['etag'] as string, {
+      openings: [],
+      measuredRaftersM: null,
+      cover: { shadeFrac: 0.3 },
+    });
     const { version: _v, updatedAt: _u, ...first } = changed.body as Record<string, unknown>;
     expect(again.body).toMatchObject(first);
   });

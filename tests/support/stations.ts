@@ -14,7 +14,20 @@ export const seedStations = async (ownerUrl: string, stations: readonly ClimateI
       await client.query(
         `INSERT INTO climate_stations (id, name, country, latitude_deg, longitude_deg, elevation_m, period, kind, credit, annual_extreme_min_c, annual_extreme_min_years_count, months)
          VALUES ($1,$2,$3,$4,$5,$6,$7,$8,$9,$10,$11,$12)`,
-        [s.stationId, s.stationName, s.country, s.stationLatitudeDeg, s.stationLongitudeDeg, s.stationElevationM, s.period, s.kind, s.credit, s.annualExtremeMinC, s.annualExtremeMinYearsCount, JSON.stringify(s.months)],
+        [
+          s.stationId,
+          s.stationName,
+          s.country,
+          s.stationLatitudeDeg,
+          s.stationLongitudeDeg,
+          s.stationElevationM,
+          s.period,
+          s.kind,
+          s.credit,
+          s.annualExtremeMinC,
+          s.annualExtremeMinYearsCount,
+          JSON.stringify(s.months),
+        ],
       );
   } finally {
     await client.end();

@@ -45,7 +45,15 @@ describe('problems', () => {
     ['33 levels', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, '['.repeat(33) + ']'.repeat(33), 400, 'malformed-json'],
     ['800 kB of brackets', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, '['.repeat(800_000), 400, 'malformed-json'],
     ['over 1 MiB', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, `"${'a'.repeat(1_048_576)}"`, 413, 'body-too-large'],
-    ['1001 keys', 'post', '/v1/nowhere', { 'Content-Type': 'application/json' }, JSON.stringify(Object.fromEntries(Array.from({ length: 1001 }, (_one, at) => [`k${at}`, 0]))), 400, 'malformed-json'],
+    [
+      '1001 keys',
+      'post',
+      '/v1/nowhere',
+      { 'Content-Type': 'application/json' },
+      JSON.stringify(Object.fromEntries(Array.from({ length: 1001 }, (_one, at) => [`k${at}`, 0]))),
+      400,
+      'malformed-json',
+    ],
     ['bad percent', 'get', '/v1/problems/%E0%A4%A', {}, undefined, 400, 'malformed-request'],
   ] as const)('%s is a problem of the catalogue', async (_name, method, path, headers, body, status, key) => {
     const started = performance.now();
@@ -87,7 +95,12 @@ describe('problems', () => {
   test('fixed headers on every answer', async () => {
     for (const path of ['/livez', '/v1/nowhere', '/v1/docs']) {
       const { headers } = await api.anyone.get(path);
-      expect(headers).toMatchObject({ 'cache-control': 'no-store', 'x-content-type-options': 'nosniff', 'referrer-policy': 'no-referrer', 'x-frame-options': 'DENY' });
+      expect(headers).toMatchObject({
+        'cache-control': 'no-store',
+        'x-content-type-options': 'nosniff',
+        'referrer-policy': 'no-referrer',
+        'x-frame-options': 'DENY',
+      });
       expect(headers['content-security-policy']).toContain("default-src 'none'");
       expect(headers['x-powered-by']).toBeUndefined();
     }

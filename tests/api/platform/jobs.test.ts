@@ -41,7 +41,12 @@ const poison = new ScriptedTask(() => Promise.reject(new Error('poison')));
 const second = new ScriptedTask((job, at) => (at === 1 ? Promise.reject(new Error('once')) : endIt(job)));
 const hopeless = new ScriptedTask(() => Promise.resolve(fail('plan-failed', { reason: 'the roll is too narrow' })));
 
-const stateOf = async (id: string) => (await admin.query('SELECT state, attempt, problem FROM plan_revisions WHERE id = $1', [id])).rows[0] as { state: string; attempt: number; problem: ProblemBody | null };
+const stateOf = async (id: string) =>
+  (await admin.query('SELECT state, attempt, problem FROM plan_revisions WHERE id = $1', [id])).rows[0] as {
+    state: string;
+    attempt: number;
+    problem: ProblemBody | null;
+  };
 
 const queue = async (task: string, also?: (db: Db) => Promise<void>): Promise<string> => {
   const row = waitingRevision(garden.gardenId, buildId);
@@ -54,14 +59,17 @@ const queue = async (task: string, also?: (db: Db) => Promise<void>): Promise<st
 };
 
 const until = async (id: string, state: string): Promise<void> => {
-  for (const end = Date.now() + 30_000; (await stateOf(id)).state !== state; await sleep(50)) if (Date.now() > end) throw new Error(`still ${JSON.stringify(await stateOf(id))}`);
+  for (const end = Date.now() + 30_000; (await stateOf(id)).state !== state; await sleep(50))
+    if (Date.now() > end) throw new Error(`still ${JSON.stringify(await stateOf(id))}`);
 };
 
 beforeAll(async () => {
   api = await startApi();
   database = api.get(Database);
   const tasks = api.get(Tasks);
-  Object.entries({ 'probe-good': good, 'probe-poison': poison, 'probe-second': second, 'probe-hopeless': hopeless }).forEach(([name, task]) => tasks.register(name, task));
+  Object.entries({ 'probe-good': good, 'probe-poison': poison, 'probe-second': second, 'probe-hopeless': hopeless }).forEach(([name, task]) =>
+    tasks.register(name, task),
+  );
   garden = await api.garden();
   buildId = await plantBuild(api.database.adminUrl, garden.gardenId);
   admin = new pg.Client({ connectionString: api.database.adminUrl });
@@ -73,9 +81,16 @@ afterAll(async () => {
 });
 
 describe('recovery', () => {
-  const lock = (id: string, tries: number) => admin.query(`UPDATE graphile_worker._private_jobs SET locked_at = now(), locked_by = 'worker-of-a-killed-process', attempts = $2 WHERE payload->>'id' = $1`, [id, tries]);
+  const lock = (id: string, tries: number) =>
+    admin.query(
+      `UPDATE graphile_worker._private_jobs SET locked_at = now(), locked_by = 'worker-of-a-killed-process', attempts = $2 WHERE payload->>'id' = $1`,
+      [id, tries],
+    );
   const recovery = () => new JobRecovery({ queueUrl: api.database.queueUrl, longestTaskMs: 60_000, tasks: api.get(Tasks).all(), log: makeLog('silent') });
-  const lockedOf = async (id: string) => (await admin.query(`SELECT locked_by FROM graphile_worker._private_jobs WHERE payload->>'id' = $1`, [id])).rows.map((row: { locked_by: string | null }) => row.locked_by);
+  const lockedOf = async (id: string) =>
+    (await admin.query(`SELECT locked_by FROM graphile_worker._private_jobs WHERE payload->>'id' = $1`, [id])).rows.map(
+      (row: { locked_by: string | null }) => row.locked_by,
+    );
 
   test('a job of a killed runner is free again at the next start, unless another runner lives', async () => {
     const id = await queue('probe-good');
@@ -111,7 +126,13 @@ describe('runner', () => {
     await until(id, 'ready');
     const before = good.tries.length;
     let lost = '';
-    await expect(queue('probe-good', (db) => db.$queryRaw<{ id: string }[]>`SELECT id::text FROM plan_revisions ORDER BY id DESC LIMIT 1`.then(([row]) => ((lost = row?.id ?? ''), Promise.reject(new Error('undone')))))).rejects.toThrow('undone');
+    await expect(
+      queue('probe-good', (db) =>
+        db.$queryRaw<{ id: string }[]>`SELECT id::text FROM plan_revisions ORDER BY id DESC LIMIT 1`.then(
+          ([row]) => ((lost = row?.id ?? ''), Promise.reject(new Error('undone'))),
+        ),
+      ),
+    ).rejects.toThrow('undone');
     await sleep(300);
     expect([good.tries.length, good.tries.includes(lost)]).toEqual([before, false]);
   });
@@ -153,7 +174,9 @@ describe('fence', () => {
   const claim = (id: string) => database.inTransaction(garden.actor, (db) => claimAttempt(db, 'planRevision', id));
   const complete = (id: string, attempt: number) =>
     database.inTransaction(garden.actor, async (db) => {
-      await db.planResult.create({ data: { gardenId: garden.gardenId, planId: id, schemaVersion: 1, engineVersion: 'probe', result: { attempt }, timings: {}, attempt } });
+      await db.planResult.create({
+        data: { gardenId: garden.gardenId, planId: id, schemaVersion: 1, engineVersion: 'probe', result: { attempt }, timings: {}, attempt },
+      });
       await finish(db, 'planRevision', id, attempt, { state: 'ready' });
     });
 

@@ -26,7 +26,8 @@ const probe = (name: string = randomUUID()) => ({ name, elevationM: 5 });
 describe('access', () => {
   test('no key, a broken key, a made-up key and the operator token are refused alike', async () => {
     const last = garden.key.at(-1) === 'a' ? 'b' : 'a';
-    for (const key of [garden.key.slice(0, -1) + last, makeKey().key, 'lw_', '%']) expect((await api.as(key).get('/v1/probe').expect(401)).body.type).toBe('/v1/problems/unauthenticated');
+    for (const key of [garden.key.slice(0, -1) + last, makeKey().key, 'lw_', '%'])
+      expect((await api.as(key).get('/v1/probe').expect(401)).body.type).toBe('/v1/problems/unauthenticated');
     const answer = await api.anyone.get('/v1/probe').expect(401);
     expect(answer.headers['www-authenticate']).toBe('Bearer realm="lathwork"');
     expect((await api.operator.get('/v1/probe').expect(403)).body.type).toBe('/v1/problems/scope-missing');
@@ -62,7 +63,8 @@ describe('access', () => {
 
   test('revoked, expired and archived end a key; its use is noted at most once a minute', async () => {
     const key = await api.keyOf(garden.gardenId, ['sites:read']);
-    const used = async (): Promise<Date | null> => (await admin.query('SELECT last_used_at FROM api_keys WHERE prefix = $1', [key.slice(0, 11)])).rows[0].last_used_at;
+    const used = async (): Promise<Date | null> =>
+      (await admin.query('SELECT last_used_at FROM api_keys WHERE prefix = $1', [key.slice(0, 11)])).rows[0].last_used_at;
     expect(await used()).toBeNull();
     await api.as(key).get('/v1/probe').expect(200);
     const first = await used();
@@ -112,14 +114,24 @@ describe('validation', () => {
   test('a malformed id is 400, an unknown one and one of another garden are the same 404', async () => {
     const { body: made } = await other.http.post('/v1/probe', probe()).expect(201);
     await garden.http.get('/v1/probe/ABC').expect(400);
-    const [unknown, theirs] = await Promise.all([garden.http.get(`/v1/probe/${randomUUID()}`).expect(404), garden.http.get(`/v1/probe/${made.id}`).expect(404)]);
+    const [unknown, theirs] = await Promise.all([
+      garden.http.get(`/v1/probe/${randomUUID()}`).expect(404),
+      garden.http.get(`/v1/probe/${made.id}`).expect(404),
+    ]);
     expect({ ...theirs.body, requestId: '' }).toEqual({ ...unknown.body, requestId: '' });
     await other.http.get(`/v1/probe/${made.id}`).expect(200);
   });
 
   test('an error inside tells nothing of the inside', async () => {
     const { body } = await garden.http.get('/v1/probe/breaks').expect(500);
-    expect(body).toEqual({ type: '/v1/problems/internal', title: expect.any(String), status: 500, detail: expect.any(String), remedy: expect.any(String), requestId: expect.any(String) });
+    expect(body).toEqual({
+      type: '/v1/problems/internal',
+      title: expect.any(String),
+      status: 500,
+      detail: expect.any(String),
+      remedy: expect.any(String),
+      requestId: expect.any(String),
+    });
     expect(JSON.stringify(body)).not.toMatch(/read-only|site|prisma/i);
   });
 });
@@ -182,7 +194,10 @@ describe('idempotency', () => {
     await garden.http.post('/v1/probe', body, 'two').expect(201);
     expect((await garden.http.post('/v1/probe', probe(), 'two').expect(422)).body.type).toBe('/v1/problems/idempotency-conflict');
     await other.http.post('/v1/probe', probe(), 'two').expect(201);
-    await api.as(await api.keyOf(garden.gardenId, ['sites:write'])).post('/v1/probe', probe(), 'two').expect(201);
+    await api
+      .as(await api.keyOf(garden.gardenId, ['sites:write']))
+      .post('/v1/probe', probe(), 'two')
+      .expect(201);
   });
 
   test('fifty at once make one row; who comes while it runs is told so', async () => {
@@ -207,7 +222,9 @@ describe('idempotency', () => {
 
   test('after a day the key is free again', async () => {
     await garden.http.post('/v1/probe', probe(), 'old').expect(201);
-    const { rows: kept } = await admin.query("SELECT extract(epoch FROM expires_at - created_at)::int AS s FROM idempotency_answers WHERE idempotency_key = 'old'");
+    const { rows: kept } = await admin.query(
+      "SELECT extract(epoch FROM expires_at - created_at)::int AS s FROM idempotency_answers WHERE idempotency_key = 'old'",
+    );
     expect(kept[0].s).toBeGreaterThanOrEqual(24 * 3600 - 5);
     await admin.query("UPDATE idempotency_answers SET expires_at = now() - interval '1 second' WHERE idempotency_key = 'old'");
     expect((await garden.http.post('/v1/probe', probe(), 'old').expect(201)).headers['idempotency-replayed']).toBeUndefined();
@@ -230,7 +247,16 @@ describe('idempotency', () => {
   test('the history names key, request and object, and holds hashes only', async () => {
     const { body } = await garden.http.post('/v1/probe', probe('Hawthorn corner')).set('X-Request-Id', 'history-1').expect(201);
     const { rows: entries } = await admin.query("SELECT * FROM audit_entries WHERE request_id = 'history-1'");
-    expect(entries).toEqual([expect.objectContaining({ garden_id: garden.gardenId, key_id: garden.actor.keyId, action: 'site.create', object_type: 'site', object_id: body.id, after_sha256: expect.stringMatching(/^[0-9a-f]{64}$/) })]);
+    expect(entries).toEqual([
+      expect.objectContaining({
+        garden_id: garden.gardenId,
+        key_id: garden.actor.keyId,
+        action: 'site.create',
+        object_type: 'site',
+        object_id: body.id,
+        after_sha256: expect.stringMatching(/^[0-9a-f]{64}$/),
+      }),
+    ]);
     expect(JSON.stringify(entries)).not.toContain('Hawthorn');
   });
 });
@@ -272,7 +298,8 @@ describe('pages', () => {
     await refused(walker.http.get(`/v1/probe?cursor=${next}`));
     await walker.http.get(`/v1/probe?limit=9&flavour=a&cursor=${next}`).expect(200);
     for (let at = 0; at < next.length; at += 1)
-      for (const swap of ['A', '_', '7']) if (next[at] !== swap) await refused(walker.http.get(`/v1/probe?flavour=a&cursor=${next.slice(0, at)}${swap}${next.slice(at + 1)}`));
+      for (const swap of ['A', '_', '7'])
+        if (next[at] !== swap) await refused(walker.http.get(`/v1/probe?flavour=a&cursor=${next.slice(0, at)}${swap}${next.slice(at + 1)}`));
     await refused(walker.http.get('/v1/probe?flavour=a&cursor=x'));
   });
 });

@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -116,6 +116,8 @@ describe('ends', () => {
 describe('embedded database', () => {
   test('starts from nothing, survives kill -9 of the API, and is stopped by the one that started it', async () => {
     const dir = mkdtempSync(join(tmpdir(), 'lathwork-embedded-'));
+    // The account that the server runs as under root must be able to enter.
+    chmodSync(dir, 0o755);
     const folder = join(dir, 'database');
     const own = { REPORT_SECRET, EMBEDDED_DIR: folder, EMBEDDED_DURABLE: 'no' };
     const first = await start(own);

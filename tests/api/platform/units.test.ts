@@ -65,11 +65,24 @@ test('ids are UUID version 7 and sort by the time they were made', () => {
 
 describe('JSON guard', () => {
   test('lets through whatever JSON.stringify makes of plain values, without raising a hand', () => {
-    const names = fc.string({ unit: 'grapheme' }).filter((name) => !['__proto__', 'constructor', 'prototype'].includes(name) && !name.includes('\u0000') && name.isWellFormed());
+    const names = fc
+      .string({ unit: 'grapheme' })
+      .filter((name) => !['__proto__', 'constructor', 'prototype'].includes(name) && !name.includes('\u0000') && name.isWellFormed());
     const { tree } = fc.letrec((tie) => ({
-      tree: fc.oneof({ depthSize: 'small' }, fc.double({ noNaN: true, noDefaultInfinity: true }), fc.boolean(), fc.constant(null), names, fc.array(tie('tree'), { maxLength: 5 }), fc.dictionary(names, tie('tree'), { maxKeys: 5 })),
+      tree: fc.oneof(
+        { depthSize: 'small' },
+        fc.double({ noNaN: true, noDefaultInfinity: true }),
+        fc.boolean(),
+        fc.constant(null),
+        names,
+        fc.array(tie('tree'), { maxLength: 5 }),
+        fc.dictionary(names, tie('tree'), { maxKeys: 5 }),
+      ),
     }));
-    fc.assert(fc.property(tree, (value) => jsonFault(JSON.stringify(value)) === null || JSON.stringify(value).length > 10_000), { numRuns: 500 });
+    fc.assert(
+      fc.property(tree, (value) => jsonFault(JSON.stringify(value)) === null || JSON.stringify(value).length > 10_000),
+      { numRuns: 500 },
+    );
   });
 
   test.each([
@@ -104,7 +117,11 @@ describe('merge patch', () => {
     [{ a: 'c' }, { a: ['b'] }, { a: ['b'] }],
     [{ a: { b: 'c' } }, { a: { b: 'd', c: null } }, { a: { b: 'd' } }],
     [{ a: [{ b: 'c' }] }, { a: [1] }, { a: [1] }],
-    [['a', 'b'], ['c', 'd'], ['c', 'd']],
+    [
+      ['a', 'b'],
+      ['c', 'd'],
+      ['c', 'd'],
+    ],
     [{ a: 'b' }, ['c'], ['c']],
     [{ a: 'foo' }, null, null],
     [{ a: 'foo' }, 'bar', 'bar'],
@@ -164,7 +181,10 @@ describe('problems', () => {
 test('log lines hide secrets and exact places, and no input can forge one', () => {
   const lines: string[] = [];
   const log = makeLog('info', new Writable({ write: (chunk: Buffer, _encoding, done) => (lines.push(chunk.toString()), done()) }));
-  log.info({ headers: { authorization: 'Bearer canary' }, site: { latitudeDeg: 51.123456, secret: 'canary' }, url: 'postgresql://a:canary@h/d' }, 'one\n{"level":30,"msg":"forged"}');
+  log.info(
+    { headers: { authorization: 'Bearer canary' }, site: { latitudeDeg: 51.123456, secret: 'canary' }, url: 'postgresql://a:canary@h/d' },
+    'one\n{"level":30,"msg":"forged"}',
+  );
   log.error({ err: new Error('cannot reach postgresql://a:canary@h/d') }, 'two');
   expect(lines).toHaveLength(2);
   expect(lines.join('')).not.toMatch(/canary|51\.12/);

@@ -31,17 +31,38 @@ export class BuildsController {
     return this.builds.find(actor, id);
   }
 
-  @Operation('patch', 'builds/:id', { id: 'updateBuild', summary: 'Change a build', access: 'builds:write', body: BuildPatchDto, answer: BuildSchema, ifMatch: true })
+  @Operation('patch', 'builds/:id', {
+    id: 'updateBuild',
+    summary: 'Change a build',
+    access: 'builds:write',
+    body: BuildPatchDto,
+    answer: BuildSchema,
+    ifMatch: true,
+  })
   change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.builds.change(actor, id, ifMatch, patch);
   }
 
-  @Operation('post', 'builds/:id/archive', { id: 'archiveBuild', summary: 'Put a build away without losing it', access: 'builds:write', answer: BuildSchema, status: 200, ifMatch: true })
+  @Operation('post', 'builds/:id/archive', {
+    id: 'archiveBuild',
+    summary: 'Put a build away without losing it',
+    access: 'builds:write',
+    answer: BuildSchema,
+    status: 200,
+    ifMatch: true,
+  })
   archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.builds.setArchived(actor, id, ifMatch, true);
   }
 
-  @Operation('post', 'builds/:id/restore', { id: 'restoreBuild', summary: 'Bring an archived build back', access: 'builds:write', answer: BuildSchema, status: 200, ifMatch: true })
+  @Operation('post', 'builds/:id/restore', {
+    id: 'restoreBuild',
+    summary: 'Bring an archived build back',
+    access: 'builds:write',
+    answer: BuildSchema,
+    status: 200,
+    ifMatch: true,
+  })
   restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.builds.setArchived(actor, id, ifMatch, false);
   }

@@ -42,7 +42,8 @@ export class BudgetDto {
   @QuantityField('1', { min: 0, max: 0.6, nullable: true }) contingencyFrac!: number | null;
   @TextField(200, { nullable: true }) contingencyReason!: string | null;
   @ListField(() => InKindDto, { max: 40 }) inKind!: InKindDto[];
-  @ListField(() => ExchangeRateDto, { max: 20 }, { optional: true, description: "Rates for this build alone, beside the garden's own" }) exchangeRates?: ExchangeRateDto[] | null;
+  @ListField(() => ExchangeRateDto, { max: 20 }, { optional: true, description: "Rates for this build alone, beside the garden's own" }) exchangeRates?:
+    ExchangeRateDto[] | null;
 }
 
 @Shape('BuildRequest', 'A member’s build: a site, a structure, wishes, a crew and a budget. Variants of a build stand side by side.')

@@ -12,7 +12,13 @@ import { ClimateService } from './climate.service.js';
 export class ClimateController {
   constructor(private readonly climate: ClimateService) {}
 
-  @Operation('get', '', { id: 'listClimateStations', summary: 'Find the stations nearest to a place', access: 'sites:read', answer: NearStationsSchema, problems: [400] })
+  @Operation('get', '', {
+    id: 'listClimateStations',
+    summary: 'Find the stations nearest to a place',
+    access: 'sites:read',
+    answer: NearStationsSchema,
+    problems: [400],
+  })
   nearest(@CurrentActor() actor: Actor, @Query() query: NearQuery): Promise<{ items: NearStation[] }> {
     return this.climate.nearest(actor, query);
   }

@@ -20,25 +20,51 @@ const placeOf = (text: string): [number, number] | null => {
 export class NearQuery {
   @fieldRule((value) => {
     const place = typeof value === 'string' && value.length <= 60 ? placeOf(value) : null;
-    if (!place) return { code: 'wrong-form', detail: 'Latitude and longitude in degrees are wanted, with a comma between.', remedy: 'Write for example 39.93,-104.58.' };
+    if (!place)
+      return { code: 'wrong-form', detail: 'Latitude and longitude in degrees are wanted, with a comma between.', remedy: 'Write for example 39.93,-104.58.' };
     const inRange = Math.abs(place[0]) <= 90 && Math.abs(place[1]) <= 180;
-    return inRange ? null : { code: 'out-of-range', detail: 'Latitude must be -90 to 90 and longitude -180 to 180; they may be swapped.', unit: 'deg', allowed: '-90 to 90, -180 to 180' };
+    return inRange
+      ? null
+      : {
+          code: 'out-of-range',
+          detail: 'Latitude must be -90 to 90 and longitude -180 to 180; they may be swapped.',
+          unit: 'deg',
+          allowed: '-90 to 90, -180 to 180',
+        };
   })
-  @ApiProperty({ type: 'string', maxLength: 60, pattern: PLACE.source, description: 'Latitude and longitude in degrees, north and east positive', example: '39.93,-104.58' })
+  @ApiProperty({
+    type: 'string',
+    maxLength: 60,
+    pattern: PLACE.source,
+    description: 'Latitude and longitude in degrees, north and east positive',
+    example: '39.93,-104.58',
+  })
   near!: string;
 
   @passStandIns({ optional: true })
   @fieldRule((value) =>
-    typeof value === 'number' && Number.isInteger(value) && value >= 1 && value <= 50 ? null : { code: 'out-of-range', detail: 'The limit must be a whole number from 1 to 50.', allowed: '1 to 50' },
+    typeof value === 'number' && Number.isInteger(value) && value >= 1 && value <= 50
+      ? null
+      : { code: 'out-of-range', detail: 'The limit must be a whole number from 1 to 50.', allowed: '1 to 50' },
   )
   @Transform(({ value }: { value: unknown }) => (typeof value === 'string' && /^\d{1,4}$/.test(value) ? Number(value) : value))
   @ApiProperty({ required: false, type: 'integer', minimum: 1, maximum: 50, default: 5 })
   limit?: number;
 
   @passStandIns({ optional: true })
-  @fieldRule((value) => (typeof value === 'number' && value >= -430 && value <= 9000 ? null : { code: 'out-of-range', detail: 'A height of -430 to 9000 m is wanted.', unit: 'm', allowed: '-430 to 9000 m' }))
+  @fieldRule((value) =>
+    typeof value === 'number' && value >= -430 && value <= 9000
+      ? null
+      : { code: 'out-of-range', detail: 'A height of -430 to 9000 m is wanted.', unit: 'm', allowed: '-430 to 9000 m' },
+  )
   @Transform(({ value }: { value: unknown }) => (typeof value === 'string' && /^-?\d{1,4}(\.\d{1,3})?$/.test(value) ? Number(value) : value))
-  @ApiProperty({ required: false, type: 'number', minimum: -430, maximum: 9000, description: 'Height of the place, to tell how much higher or lower each station lies' })
+  @ApiProperty({
+    required: false,
+    type: 'number',
+    minimum: -430,
+    maximum: 9000,
+    description: 'Height of the place, to tell how much higher or lower each station lies',
+  })
   elevationM?: number;
 
   place(): { latitudeDeg: number; longitudeDeg: number } {

@@ -38,7 +38,9 @@ export class ClimateRead {
   /** The chosen station of a site, or the nearest one; null when the server has no station at all. */
   async stationFor(db: Db, site: Place & { stationId: string | null }): Promise<ClimateInputs | null> {
     const chosen = site.stationId === null ? null : await this.stations.find(db, site.stationId);
-    const at = chosen ? { station: chosen, distanceM: geodesicM(site.latitudeDeg, site.longitudeDeg, chosen.stationLatitudeDeg, chosen.stationLongitudeDeg) } : (await this.nearest(db, site, 1))[0];
+    const at = chosen
+      ? { station: chosen, distanceM: geodesicM(site.latitudeDeg, site.longitudeDeg, chosen.stationLatitudeDeg, chosen.stationLongitudeDeg) }
+      : (await this.nearest(db, site, 1))[0];
     return at ? { ...at.station, distanceM: Math.round(at.distanceM) } : null;
   }
 }

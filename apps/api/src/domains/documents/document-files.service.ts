@@ -30,6 +30,10 @@ export class DocumentFilesService {
       response.status(304);
       return undefined;
     }
-    return new StreamableFile(found.bytes, { type: found.file.mediaType, length: found.file.byteCount, disposition: `attachment; filename="${found.file.name}"` });
+    return new StreamableFile(found.bytes, {
+      type: found.file.mediaType,
+      length: found.file.byteCount,
+      disposition: `attachment; filename="${found.file.name}"`,
+    });
   }
 }

@@ -20,7 +20,17 @@ export class DocumentsController {
     private readonly files: DocumentFilesService,
   ) {}
 
-  @Operation('post', '', { id: 'createDocument', summary: 'Have a finished plan set for printing', access: 'documents:write', body: DocumentDto, answer: DocumentSchema, status: 202, creating: true, waits: true, problems: [404] })
+  @Operation('post', '', {
+    id: 'createDocument',
+    summary: 'Have a finished plan set for printing',
+    access: 'documents:write',
+    body: DocumentDto,
+    answer: DocumentSchema,
+    status: 202,
+    creating: true,
+    waits: true,
+    problems: [404],
+  })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: DocumentDto): Promise<Reply> {
     return this.documents.create(actor, request, body);
   }
@@ -36,7 +46,14 @@ export class DocumentsController {
   }
 
   @Produces('application/pdf')
-  @Operation('get', ':id/file', { id: 'getDocumentFile', summary: 'Fetch the PDF', access: 'documents:read', answer: { type: 'string', format: 'binary', maxLength: 67_108_864 }, mediaType: 'application/pdf', problems: [409] })
+  @Operation('get', ':id/file', {
+    id: 'getDocumentFile',
+    summary: 'Fetch the PDF',
+    access: 'documents:read',
+    answer: { type: 'string', format: 'binary', maxLength: 67_108_864 },
+    mediaType: 'application/pdf',
+    problems: [409],
+  })
   file(@CurrentActor() actor: Actor, @IdParam('id') id: string, @Res({ passthrough: true }) response: Response): Promise<StreamableFile | undefined> {
     return this.files.file(actor, id, response);
   }

@@ -70,7 +70,11 @@ export const toResponse = (document: DocumentRecord): DocumentResponse => ({
   createdAt: document.createdAt,
   startedAt: document.startedAt,
   finishedAt: document.finishedAt,
-  links: { self: `/v1/documents/${document.id}`, plan: `/v1/plans/${document.planId}`, file: document.state === 'ready' ? `/v1/documents/${document.id}/file` : null },
+  links: {
+    self: `/v1/documents/${document.id}`,
+    plan: `/v1/plans/${document.planId}`,
+    file: document.state === 'ready' ? `/v1/documents/${document.id}/file` : null,
+  },
 });
 
 export const etagOfDocument = (document: DocumentRecord): string => etagOfParts(document.id, document.state, document.startedAt ?? 'waiting');

@@ -44,8 +44,18 @@ export class RenderDocumentTask implements Task, OnModuleInit {
     if (!request) return;
     const made = await report.make(request, signal);
     await this.database.inTransaction(job, async (db) => {
-      const file = await files.put(db, job.gardenId, { name: `plan-${request.planNumber}-${request.options.paper}-${request.options.units}.pdf`, mediaType: 'application/pdf', content: made.pdf });
-      await finish(db, 'document', job.id, attempt, { state: 'ready', fileId: file.id, sha256: made.sha256, pages: made.pages, engineVersion: made.engineVersion });
+      const file = await files.put(db, job.gardenId, {
+        name: `plan-${request.planNumber}-${request.options.paper}-${request.options.units}.pdf`,
+        mediaType: 'application/pdf',
+        content: made.pdf,
+      });
+      await finish(db, 'document', job.id, attempt, {
+        state: 'ready',
+        fileId: file.id,
+        sha256: made.sha256,
+        pages: made.pages,
+        engineVersion: made.engineVersion,
+      });
     });
   }
 

@@ -49,7 +49,11 @@ export class DocumentsRepository {
   }
 
   async list(db: Db, planId: string | null, step: Step): Promise<DocumentRecord[]> {
-    const rows = await db.document.findMany({ where: { ...(planId ? { planId } : {}), ...(step.after ? { id: { gt: step.after } } : {}) }, orderBy: { id: 'asc' }, take: step.take });
+    const rows = await db.document.findMany({
+      where: { ...(planId ? { planId } : {}), ...(step.after ? { id: { gt: step.after } } : {}) },
+      orderBy: { id: 'asc' },
+      take: step.take,
+    });
     return rows.map(toModel);
   }
 }

@@ -16,7 +16,14 @@ import { GardensService } from './gardens.service.js';
 export class GardensController {
   constructor(private readonly gardens: GardensService) {}
 
-  @Operation('post', 'gardens', { id: 'createGarden', summary: 'Make a garden with its first key, which is shown this once', access: 'operator', body: GardenDto, answer: NewGardenSchema, creating: true })
+  @Operation('post', 'gardens', {
+    id: 'createGarden',
+    summary: 'Make a garden with its first key, which is shown this once',
+    access: 'operator',
+    body: GardenDto,
+    answer: NewGardenSchema,
+    creating: true,
+  })
   create(@Req() request: Request, @Body() body: GardenDto): Promise<Reply> {
     return this.gardens.create(request, body);
   }
@@ -26,17 +33,37 @@ export class GardensController {
     return this.gardens.current(actor);
   }
 
-  @Operation('patch', 'gardens/current', { id: 'updateGarden', summary: 'Change the garden of this key', access: 'garden:admin', body: GardenPatchDto, answer: GardenSchema, ifMatch: true })
+  @Operation('patch', 'gardens/current', {
+    id: 'updateGarden',
+    summary: 'Change the garden of this key',
+    access: 'garden:admin',
+    body: GardenPatchDto,
+    answer: GardenSchema,
+    ifMatch: true,
+  })
   change(@CurrentActor() actor: Actor, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.gardens.change(actor, ifMatch, patch);
   }
 
-  @Operation('post', 'keys', { id: 'createKey', summary: 'Make a key, which is shown this once', access: 'garden:admin', body: KeyDto, answer: NewKeySchema, creating: true })
+  @Operation('post', 'keys', {
+    id: 'createKey',
+    summary: 'Make a key, which is shown this once',
+    access: 'garden:admin',
+    body: KeyDto,
+    answer: NewKeySchema,
+    creating: true,
+  })
   createKey(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: KeyDto): Promise<Reply> {
     return this.gardens.createKey(actor, request, body);
   }
 
-  @Operation('get', 'keys', { id: 'listKeys', summary: 'List the keys of the garden, without the keys themselves', access: 'garden:admin', answer: KeySchema, page: true })
+  @Operation('get', 'keys', {
+    id: 'listKeys',
+    summary: 'List the keys of the garden, without the keys themselves',
+    access: 'garden:admin',
+    answer: KeySchema,
+    page: true,
+  })
   listKeys(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<KeyResponse>> {
     return this.gardens.listKeys(actor, query);
   }

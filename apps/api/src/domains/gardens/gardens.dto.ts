@@ -3,19 +3,24 @@ import { SCOPES, type Scope } from '../../platform/access/scopes.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, ChoicesField, CurrencyField, DayField, PatternField, Shape, TextField } from '../shared/fields.js';
 import { KEPT, keptOf } from '../shared/resource.js';
-import type { GardenFields, GardenRecord, KeyRecord } from './gardens.repository.js';
+import type { GardenFields, GardenRecord, GardenSettings, KeyRecord } from './gardens.repository.js';
 
-@Shape('GardenRequest')
-export class GardenDto {
+@Shape('GardenSettingsRequest')
+export class GardenSettingsDto {
   @TextField(200) name!: string;
   @PatternField(/^[a-z]{2,3}(-[A-Z]{2})?$/, 6, 'en-GB', { description: 'Language and region of the garden' }) locale!: string;
   @CurrencyField() currency!: string;
   @ChoiceField(['metric', 'us']) unitSystem!: 'metric' | 'us';
-  @BooleanField({ optional: true, description: 'Invented example data: every page that is printed says so' }) invented?: boolean | null;
+}
+
+@Shape('GardenRequest')
+export class GardenDto extends GardenSettingsDto {
+  @BooleanField({ optional: true, description: 'Invented example data: every page that is printed says so. It cannot be taken away later.' }) invented?:
+    boolean | null;
 }
 
 @Shape('GardenPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
-export class GardenPatchDto extends PartialType(GardenDto) {}
+export class GardenPatchDto extends PartialType(GardenSettingsDto) {}
 
 @Shape('KeyRequest')
 export class KeyDto {
@@ -38,20 +43,24 @@ const KEY = {
 };
 const SECRET = { ...S.text(80), description: 'The key itself. It is shown this once and stored nowhere.' };
 
-export const GardenSchema = namedSchema('Garden', S.object({ ...KEPT, name: S.text(200), locale: S.text(10), currency: S.text(3), unitSystem: S.choice('metric', 'us'), invented: S.flag() }));
+export const GardenSchema = namedSchema(
+  'Garden',
+  S.object({ ...KEPT, name: S.text(200), locale: S.text(10), currency: S.text(3), unitSystem: S.choice('metric', 'us'), invented: S.flag() }),
+);
 export const KeySchema = namedSchema('Key', S.object(KEY));
 export const NewKeySchema = namedSchema('NewKey', S.object({ ...KEY, key: SECRET }));
 export const NewGardenSchema = namedSchema('NewGarden', S.object({ garden: GardenSchema, key: NewKeySchema }));
 
-export const toFields = (from: GardenDto): GardenFields => ({
+export const toSettings = (from: GardenSettings): GardenSettings => ({
   name: from.name,
   locale: from.locale,
   currency: from.currency,
   unitSystem: from.unitSystem,
-  invented: from.invented ?? false,
 });
 
-export const toResponse = (garden: GardenRecord): GardenRecord => ({ ...keptOf(garden), ...toFields(garden) });
+export const toFields = (from: GardenDto): GardenFields => ({ ...toSettings(from), invented: from.invented ?? false });
+
+export const toResponse = (garden: GardenRecord): GardenRecord => ({ ...keptOf(garden), ...toSettings(garden), invented: garden.invented });
 
 export const toKeyResponse = (key: KeyRecord): KeyRecord => ({
   id: key.id,

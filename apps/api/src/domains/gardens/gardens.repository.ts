@@ -5,11 +5,15 @@ import type { Db } from '../../platform/database/database.js';
 import type { ApiKey, Garden } from '../../platform/database/generated/client.js';
 import { toKept, type Kept, type Step } from '../shared/resource.js';
 
-export interface GardenFields {
+export interface GardenSettings {
   name: string;
   locale: string;
   currency: string;
   unitSystem: 'metric' | 'us';
+}
+
+export interface GardenFields extends GardenSettings {
+  /** Said once, when the garden is made: what is printed of invented data always says so. */
   invented: boolean;
 }
 export type GardenRecord = Kept & GardenFields;
@@ -31,7 +35,7 @@ const toModel = (row: Garden): GardenRecord => ({
   name: row.name,
   locale: row.locale,
   currency: row.currency,
-  unitSystem: row.unitSystem as GardenFields['unitSystem'],
+  unitSystem: row.unitSystem as GardenSettings['unitSystem'],
   invented: row.invented,
 });
 
@@ -59,13 +63,31 @@ export class GardensRepository {
     return row && toModel(row);
   }
 
-  async update(db: Db, was: GardenRecord, garden: GardenFields): Promise<GardenRecord | null> {
-    const [row] = await db.garden.updateManyAndReturn({ where: { id: was.id, version: was.version }, data: { ...garden, version: { increment: 1 } } });
+  async update(db: Db, was: GardenRecord, settings: GardenSettings): Promise<GardenRecord | null> {
+    const [row] = await db.garden.updateManyAndReturn({ where: { id: was.id, version: was.version }, data: { ...settings, version: { increment: 1 } } });
     return row ? toModel(row) : null;
   }
 
-  async insertKey(db: Db, gardenId: string, id: string, key: NewKey, fields: { name: string; scopes: readonly Scope[]; expiresAt: Date | null }): Promise<KeyRecord> {
-    return toKey(await db.apiKey.create({ data: { gardenId, id, name: fields.name, prefix: key.prefix, sha256: new Uint8Array(key.sha256), scopes: [...fields.scopes], expiresAt: fields.expiresAt } }));
+  async insertKey(
+    db: Db,
+    gardenId: string,
+    id: string,
+    key: NewKey,
+    fields: { name: string; scopes: readonly Scope[]; expiresAt: Date | null },
+  ): Promise<KeyRecord> {
+    return toKey(
+      await db.apiKey.create({
+        data: {
+          gardenId,
+          id,
+          name: fields.name,
+          prefix: key.prefix,
+          sha256: new Uint8Array(key.sha256),
+          scopes: [...fields.scopes],
+          expiresAt: fields.expiresAt,
+        },
+      }),
+    );
   }
 
   async listKeys(db: Db, step: Step): Promise<KeyRecord[]> {

@@ -13,7 +13,7 @@ import { found, type Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail } from '../../platform/problems/problem.js';
 import { must, mustBeNewest, patched, shown } from '../shared/change.js';
-import { GardenDto, toFields, toKeyResponse, toResponse, type KeyDto } from './gardens.dto.js';
+import { GardenSettingsDto, toFields, toKeyResponse, toResponse, toSettings, type GardenDto, type KeyDto } from './gardens.dto.js';
 import { GardensRepository, type KeyRecord } from './gardens.repository.js';
 
 const FIRST_KEY = 'first key';
@@ -35,7 +35,17 @@ export class GardensService {
       const { keyId } = await createGarden(db, { id, ...fields }, { name: FIRST_KEY, scopes: SCOPES, key });
       const now = new Date().toISOString();
       const kept = { id, version: 1, createdAt: now, updatedAt: now, archivedAt: null };
-      const shownKey = { id: keyId, name: FIRST_KEY, prefix: key.prefix, scopes: [...SCOPES], expiresAt: null, lastUsedAt: null, revokedAt: null, createdAt: now, key: key.key };
+      const shownKey = {
+        id: keyId,
+        name: FIRST_KEY,
+        prefix: key.prefix,
+        scopes: [...SCOPES],
+        expiresAt: null,
+        lastUsedAt: null,
+        revokedAt: null,
+        createdAt: now,
+        key: key.key,
+      };
       return { status: 201, body: { garden: { ...kept, ...fields }, key: shownKey }, location: '/v1/gardens/current', etag: etagOf(kept), secret: true };
     });
   }
@@ -48,8 +58,8 @@ export class GardensService {
     return this.database.inTransaction(actor, async (db) => {
       const was = must(await this.gardens.current(db, actor.gardenId), 'garden');
       assertMatch(ifMatch, was);
-      const { dto } = patched(GardenDto, toFields(was), {}, patch);
-      const now = mustBeNewest(await this.gardens.update(db, was, toFields(dto)));
+      const { dto } = patched(GardenSettingsDto, toSettings(was), {}, patch);
+      const now = mustBeNewest(await this.gardens.update(db, was, toSettings(dto)));
       await audit(db, actor, { action: 'garden.update', objectType: 'garden', objectId: was.id, before: was, after: now });
       return shown(toResponse(now));
     });
@@ -57,7 +67,10 @@ export class GardensService {
 
   createKey(actor: Actor, request: Request, body: KeyDto): Promise<Reply> {
     return this.idempotency.creating(actor, request, async (db) => {
-      if (body.scopes.length === 0) fail('validation-failed', { count: 1 }, [{ pointer: '/scopes', code: 'empty', detail: 'A key without a scope opens nothing.', remedy: 'Give it at least one scope.' }]);
+      if (body.scopes.length === 0)
+        fail('validation-failed', { count: 1 }, [
+          { pointer: '/scopes', code: 'empty', detail: 'A key without a scope opens nothing.', remedy: 'Give it at least one scope.' },
+        ]);
       const made = makeKey();
       const expiresAt = body.expiresOn ? new Date(`${body.expiresOn}T00:00:00Z`) : null;
       const key = await this.gardens.insertKey(db, actor.gardenId, newId(), made, { name: body.name, scopes: [...new Set(body.scopes)], expiresAt });

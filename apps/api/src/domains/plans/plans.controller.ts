@@ -31,7 +31,17 @@ export class PlansController {
     private readonly reviews: ReviewsService,
   ) {}
 
-  @Operation('post', '', { id: 'createPlan', summary: 'Ask for a new revision of the plan of a build', access: 'plans:write', body: PlanDto, answer: PlanSchema, status: 202, creating: true, waits: true, problems: [404] })
+  @Operation('post', '', {
+    id: 'createPlan',
+    summary: 'Ask for a new revision of the plan of a build',
+    access: 'plans:write',
+    body: PlanDto,
+    answer: PlanSchema,
+    status: 202,
+    creating: true,
+    waits: true,
+    problems: [404],
+  })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: PlanDto): Promise<Reply> {
     return this.plans.create(actor, request, body);
   }
@@ -41,27 +51,57 @@ export class PlansController {
     return this.plans.list(actor, query);
   }
 
-  @Operation('get', ':id', { id: 'getPlan', summary: 'Show one revision: its state, and what has gathered beside it', access: 'plans:read', answer: PlanSchema })
+  @Operation('get', ':id', {
+    id: 'getPlan',
+    summary: 'Show one revision: its state, and what has gathered beside it',
+    access: 'plans:read',
+    answer: PlanSchema,
+  })
   find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.plans.find(actor, id);
   }
 
-  @Operation('get', ':id/inputs', { id: 'getPlanInputs', summary: 'Show what a revision was computed from', access: 'plans:read', answer: PlanInputsResponseSchema })
+  @Operation('get', ':id/inputs', {
+    id: 'getPlanInputs',
+    summary: 'Show what a revision was computed from',
+    access: 'plans:read',
+    answer: PlanInputsResponseSchema,
+  })
   inputs(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.plans.inputs(actor, id);
   }
 
-  @Operation('get', ':id/result', { id: 'getPlanResult', summary: 'Show the finished plan', access: 'plans:read', answer: PlanResultResponseSchema, problems: [409] })
+  @Operation('get', ':id/result', {
+    id: 'getPlanResult',
+    summary: 'Show the finished plan',
+    access: 'plans:read',
+    answer: PlanResultResponseSchema,
+    problems: [409],
+  })
   result(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.plans.result(actor, id);
   }
 
-  @Operation('post', ':id/reviews', { id: 'createReview', summary: 'Say that a plan was looked at', access: 'plans:review', body: ReviewDto, answer: ReviewResponseSchema, creating: true })
+  @Operation('post', ':id/reviews', {
+    id: 'createReview',
+    summary: 'Say that a plan was looked at',
+    access: 'plans:review',
+    body: ReviewDto,
+    answer: ReviewResponseSchema,
+    creating: true,
+  })
   review(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('id') id: string, @Body() body: ReviewDto): Promise<Reply> {
     return this.reviews.review(actor, request, id, body);
   }
 
-  @Operation('post', ':id/as-built', { id: 'createAsBuilt', summary: 'Note what was really built', access: 'plans:write', body: AsBuiltDto, answer: AsBuiltSchema, creating: true })
+  @Operation('post', ':id/as-built', {
+    id: 'createAsBuilt',
+    summary: 'Note what was really built',
+    access: 'plans:write',
+    body: AsBuiltDto,
+    answer: AsBuiltSchema,
+    creating: true,
+  })
   recordAsBuilt(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('id') id: string, @Body() body: AsBuiltDto): Promise<Reply> {
     return this.reviews.recordAsBuilt(actor, request, id, body);
   }

@@ -89,10 +89,22 @@ export const PlanInputsResponseSchema = namedSchema('PlanInputs', S.model(PlanIn
 
 export type AsBuiltResponse = AsBuiltRecord;
 
-const AS_BUILT_MEASURE = S.object({ subject: S.text(80), lengthM: S.orNull(S.number('m', 0, 100)), pulledToN: S.orNull(S.number('N', 0, 100_000)), remark: S.orNull(S.text(500)) });
+const AS_BUILT_MEASURE = S.object({
+  subject: S.text(80),
+  lengthM: S.orNull(S.number('m', 0, 100)),
+  pulledToN: S.orNull(S.number('N', 0, 100_000)),
+  remark: S.orNull(S.text(500)),
+});
 export const AsBuiltSchema = namedSchema(
   'AsBuilt',
-  S.object({ id: S.id(), observedOn: S.day(), measures: S.list(AS_BUILT_MEASURE, 200), remark: S.orNull(S.text(2000)), asTyped: AS_TYPED, createdAt: S.moment() }),
+  S.object({
+    id: S.id(),
+    observedOn: S.day(),
+    measures: S.list(AS_BUILT_MEASURE, 200),
+    remark: S.orNull(S.text(2000)),
+    asTyped: AS_TYPED,
+    createdAt: S.moment(),
+  }),
 );
 
 /** Whether a review is blocked is known from the result only; a list does not read it. */

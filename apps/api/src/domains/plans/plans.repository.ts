@@ -148,23 +148,49 @@ export class PlansRepository {
   async insertResult(db: Db, at: { gardenId: string; id: string }, attempt: number, computed: { result: PlanResult; timingsMs: object }): Promise<void> {
     const { result, timingsMs } = computed;
     await db.planResult.create({
-      data: { gardenId: at.gardenId, planId: at.id, schemaVersion: result.schemaVersion, engineVersion: result.engineVersion, result: result as object, timings: timingsMs, attempt },
+      data: {
+        gardenId: at.gardenId,
+        planId: at.id,
+        schemaVersion: result.schemaVersion,
+        engineVersion: result.engineVersion,
+        result: result as object,
+        timings: timingsMs,
+        attempt,
+      },
       select: { planId: true },
     });
   }
 
-  async insertReview(db: Db, gardenId: string, id: string, planId: string, keyId: string, review: Pick<ReviewRecord, 'decision' | 'reviewer' | 'comment'>): Promise<ReviewRecord> {
+  async insertReview(
+    db: Db,
+    gardenId: string,
+    id: string,
+    planId: string,
+    keyId: string,
+    review: Pick<ReviewRecord, 'decision' | 'reviewer' | 'comment'>,
+  ): Promise<ReviewRecord> {
     return toReview(await db.planReview.create({ data: { gardenId, id, planId, createdByKeyId: keyId, ...review } }));
   }
 
   async insertAsBuilt(db: Db, gardenId: string, id: string, planId: string, keyId: string, asBuilt: AsBuiltFields): Promise<AsBuiltRecord> {
     const { observedOn, ...details } = asBuilt;
-    const row = await db.planAsBuilt.create({ data: { gardenId, id, planId, createdByKeyId: keyId, observedOn: dayToDate(observedOn), details: details as object } });
+    const row = await db.planAsBuilt.create({
+      data: { gardenId, id, planId, createdByKeyId: keyId, observedOn: dayToDate(observedOn), details: details as object },
+    });
     return { ...asBuilt, id: row.id, createdAt: row.createdAt.toISOString() };
   }
 
   async listAsBuilt(db: Db, planId: string, step: Step): Promise<AsBuiltRecord[]> {
-    const rows = await db.planAsBuilt.findMany({ where: { planId, ...(step.after ? { id: { gt: step.after } } : {}) }, orderBy: { id: 'asc' }, take: step.take });
-    return rows.map((row) => ({ ...(row.details as unknown as Omit<AsBuiltFields, 'observedOn'>), observedOn: dateToDay(row.observedOn), id: row.id, createdAt: row.createdAt.toISOString() }));
+    const rows = await db.planAsBuilt.findMany({
+      where: { planId, ...(step.after ? { id: { gt: step.after } } : {}) },
+      orderBy: { id: 'asc' },
+      take: step.take,
+    });
+    return rows.map((row) => ({
+      ...(row.details as unknown as Omit<AsBuiltFields, 'observedOn'>),
+      observedOn: dateToDay(row.observedOn),
+      id: row.id,
+      createdAt: row.createdAt.toISOString(),
+    }));
   }
 }

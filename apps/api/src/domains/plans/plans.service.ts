@@ -66,7 +66,10 @@ export class PlansService {
   }
 
   async inputs(actor: Actor, id: string): Promise<Reply> {
-    const { plan, inputs } = await this.database.readSnapshot(actor, async (db) => ({ plan: must(await this.plans.find(db, id), WHAT), inputs: must(await this.plans.inputs(db, id), WHAT) }));
+    const { plan, inputs } = await this.database.readSnapshot(actor, async (db) => ({
+      plan: must(await this.plans.find(db, id), WHAT),
+      inputs: must(await this.plans.inputs(db, id), WHAT),
+    }));
     return found(inputs, etagOfParts(plan.id, plan.inputsSha256.slice(0, 16)));
   }
 
@@ -100,6 +103,9 @@ export class PlansService {
     const done = await waitUntil(waitMs, () => this.database.readSnapshot(actor, async (db) => (await this.plans.state(db, id)) !== 'computing'));
     const { plan, result } = await this.read(actor, id);
     const applied = { 'Preference-Applied': `wait=${waitMs / 1000}` };
-    return reply({ status: done ? 201 : 202, body: toResponse(plan, result), location: `/v1/plans/${id}`, etag: etagOfPlan(plan) }, done ? applied : { ...applied, ...RETRY_AFTER });
+    return reply(
+      { status: done ? 201 : 202, body: toResponse(plan, result), location: `/v1/plans/${id}`, etag: etagOfPlan(plan) },
+      done ? applied : { ...applied, ...RETRY_AFTER },
+    );
   }
 }

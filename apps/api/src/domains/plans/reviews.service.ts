@@ -28,7 +28,11 @@ export class ReviewsService {
       const plan = await this.finished(db, planId);
       if (plan.createdByKeyId === actor.keyId) fail('own-review');
       if (body.decision === 'reviewed') await this.mustNotBeBlocked(db, planId);
-      const review = await this.plans.insertReview(db, actor.gardenId, newId(), planId, actor.keyId, { decision: body.decision, reviewer: body.reviewer, comment: body.comment ?? null });
+      const review = await this.plans.insertReview(db, actor.gardenId, newId(), planId, actor.keyId, {
+        decision: body.decision,
+        reviewer: body.reviewer,
+        comment: body.comment ?? null,
+      });
       await audit(db, actor, { action: 'plan.review', objectType: 'plan', objectId: planId, after: { decision: review.decision } });
       return { status: 201, body: toReviewResponse(review), location: `/v1/plans/${planId}`, etag: etagOfParts(review.id) };
     });
@@ -68,7 +72,11 @@ export class ReviewsService {
   private async mustNotBeBlocked(db: Db, planId: string): Promise<void> {
     const result = must(await this.plans.result(db, planId), 'plan result');
     if (!result.reviewBlocked) return;
-    const stops = result.notes.flatMap((note, i) => (note.severity === 'stop' ? [{ pointer: `/notes/${i}`, code: note.code, detail: note.subject ? `About ${note.subject}.` : 'A note of the plan that must be answered.' }] : []));
+    const stops = result.notes.flatMap((note, i) =>
+      note.severity === 'stop'
+        ? [{ pointer: `/notes/${i}`, code: note.code, detail: note.subject ? `About ${note.subject}.` : 'A note of the plan that must be answered.' }]
+        : [],
+    );
     fail('review-blocked', { count: stops.length }, stops);
   }
 }

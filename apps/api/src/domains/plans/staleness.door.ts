@@ -25,7 +25,10 @@ export class StalenessDoor {
 
   /** A price that a plan was computed with is another one now, or gone. */
   async priceChanged(db: Db, actor: Actor, price: { id: string; material: string }): Promise<void> {
-    await this.marks.mark(db, actor.gardenId, await this.marks.plansWithInput(db, 'prices', { priceId: price.id }), { reason: 'priceChanged', subject: price.material });
+    await this.marks.mark(db, actor.gardenId, await this.marks.plansWithInput(db, 'prices', { priceId: price.id }), {
+      reason: 'priceChanged',
+      subject: price.material,
+    });
   }
 
   async priceAdded(db: Db, actor: Actor, material: string): Promise<void> {
@@ -33,7 +36,10 @@ export class StalenessDoor {
   }
 
   async stockChanged(db: Db, actor: Actor, item: { id: string; tag: string }): Promise<void> {
-    await this.marks.mark(db, actor.gardenId, await this.marks.plansWithInput(db, 'stock', { stockId: item.id }), { reason: 'stockChanged', subject: item.tag });
+    await this.marks.mark(db, actor.gardenId, await this.marks.plansWithInput(db, 'stock', { stockId: item.id }), {
+      reason: 'stockChanged',
+      subject: item.tag,
+    });
   }
 
   /** What is held for a build is more or less than before. */

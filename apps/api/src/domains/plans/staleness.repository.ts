@@ -31,9 +31,14 @@ export class StalenessRepository {
   /** Adds the mark to each plan that does not have it yet. */
   async mark(db: Db, gardenId: string, planIds: readonly string[], mark: StaleMark): Promise<void> {
     if (planIds.length === 0) return;
-    const marked = await db.planStaleness.findMany({ where: { planId: { in: [...planIds] }, reason: mark.reason, subject: mark.subject }, select: { planId: true } });
+    const marked = await db.planStaleness.findMany({
+      where: { planId: { in: [...planIds] }, reason: mark.reason, subject: mark.subject },
+      select: { planId: true },
+    });
     const already = new Set(marked.map(({ planId }) => planId));
-    const data = planIds.filter((planId) => !already.has(planId)).map((planId) => ({ gardenId, id: newId(), planId, reason: mark.reason, subject: mark.subject }));
+    const data = planIds
+      .filter((planId) => !already.has(planId))
+      .map((planId) => ({ gardenId, id: newId(), planId, reason: mark.reason, subject: mark.subject }));
     if (data.length > 0) await db.planStaleness.createMany({ data });
   }
 }

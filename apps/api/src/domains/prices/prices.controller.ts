@@ -8,7 +8,16 @@ import { PageQuery, type Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
-import { ExchangeRateDto, ExchangeRateResponseSchema, PriceDto, PriceListQuery, PricePatchDto, PriceResponseSchema, type PriceResponse, type RateResponse } from './prices.dto.js';
+import {
+  ExchangeRateDto,
+  ExchangeRateResponseSchema,
+  PriceDto,
+  PriceListQuery,
+  PricePatchDto,
+  PriceResponseSchema,
+  type PriceResponse,
+  type RateResponse,
+} from './prices.dto.js';
 import { PricesService } from './prices.service.js';
 
 @ApiTags('prices')
@@ -16,7 +25,14 @@ import { PricesService } from './prices.service.js';
 export class PricesController {
   constructor(private readonly prices: PricesService) {}
 
-  @Operation('post', 'prices', { id: 'createPrice', summary: 'Make a price', access: 'prices:write', body: PriceDto, answer: PriceResponseSchema, creating: true })
+  @Operation('post', 'prices', {
+    id: 'createPrice',
+    summary: 'Make a price',
+    access: 'prices:write',
+    body: PriceDto,
+    answer: PriceResponseSchema,
+    creating: true,
+  })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: PriceDto): Promise<Reply> {
     return this.prices.create(actor, request, body);
   }
@@ -31,27 +47,61 @@ export class PricesController {
     return this.prices.find(actor, id);
   }
 
-  @Operation('patch', 'prices/:id', { id: 'updatePrice', summary: 'Change a price', access: 'prices:write', body: PricePatchDto, answer: PriceResponseSchema, ifMatch: true })
+  @Operation('patch', 'prices/:id', {
+    id: 'updatePrice',
+    summary: 'Change a price',
+    access: 'prices:write',
+    body: PricePatchDto,
+    answer: PriceResponseSchema,
+    ifMatch: true,
+  })
   change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.prices.change(actor, id, ifMatch, patch);
   }
 
-  @Operation('post', 'prices/:id/archive', { id: 'archivePrice', summary: 'Put a price away without losing it', access: 'prices:write', answer: PriceResponseSchema, status: 200, ifMatch: true })
+  @Operation('post', 'prices/:id/archive', {
+    id: 'archivePrice',
+    summary: 'Put a price away without losing it',
+    access: 'prices:write',
+    answer: PriceResponseSchema,
+    status: 200,
+    ifMatch: true,
+  })
   archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.prices.setArchived(actor, id, ifMatch, true);
   }
 
-  @Operation('post', 'prices/:id/restore', { id: 'restorePrice', summary: 'Bring an archived price back', access: 'prices:write', answer: PriceResponseSchema, status: 200, ifMatch: true })
+  @Operation('post', 'prices/:id/restore', {
+    id: 'restorePrice',
+    summary: 'Bring an archived price back',
+    access: 'prices:write',
+    answer: PriceResponseSchema,
+    status: 200,
+    ifMatch: true,
+  })
   restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.prices.setArchived(actor, id, ifMatch, false);
   }
 
-  @Operation('post', 'exchange-rates', { id: 'createExchangeRate', summary: 'Note a rate between two currencies', access: 'prices:write', body: ExchangeRateDto, answer: ExchangeRateResponseSchema, creating: true })
+  @Operation('post', 'exchange-rates', {
+    id: 'createExchangeRate',
+    summary: 'Note a rate between two currencies',
+    access: 'prices:write',
+    body: ExchangeRateDto,
+    answer: ExchangeRateResponseSchema,
+    creating: true,
+  })
   createRate(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: ExchangeRateDto): Promise<Reply> {
     return this.prices.createRate(actor, request, body);
   }
 
-  @Operation('get', 'exchange-rates', { id: 'listExchangeRates', summary: 'List the rates of the garden', access: 'prices:read', answer: ExchangeRateResponseSchema, page: true })
+  @Operation('get', 'exchange-rates', {
+    id: 'listExchangeRates',
+    summary: 'List the rates of the garden',
+    access: 'prices:read',
+    answer: ExchangeRateResponseSchema,
+    page: true,
+  })
   listRates(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<RateResponse>> {
     return this.prices.listRates(actor, query);
   }

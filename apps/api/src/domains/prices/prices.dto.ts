@@ -58,4 +58,11 @@ export const priceOf = (from: PriceInputs): PriceInputs => ({
 
 export const toResponse = (price: PriceRecord): PriceResponse => ({ ...keptOf(price), ...priceOf(price), asTyped: price.asTyped });
 
-export const toRateResponse = (rate: RateRecord): RateRecord => ({ id: rate.id, from: rate.from, to: rate.to, rate: rate.rate, readOn: rate.readOn, createdAt: rate.createdAt });
+export const toRateResponse = (rate: RateRecord): RateRecord => ({
+  id: rate.id,
+  from: rate.from,
+  to: rate.to,
+  rate: rate.rate,
+  readOn: rate.readOn,
+  createdAt: rate.createdAt,
+});

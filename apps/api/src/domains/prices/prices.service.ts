@@ -69,7 +69,10 @@ export class PricesService {
 
   createRate(actor: Actor, request: Request, body: ExchangeRateDto): Promise<Reply> {
     return this.idempotency.creating(actor, request, async (db) => {
-      if (body.from === body.to) fail('inputs-contradict', { reason: 'A rate leads from one currency to another.' }, [{ pointer: '/to', code: 'same-currency', detail: 'Both currencies are the same.' }]);
+      if (body.from === body.to)
+        fail('inputs-contradict', { reason: 'A rate leads from one currency to another.' }, [
+          { pointer: '/to', code: 'same-currency', detail: 'Both currencies are the same.' },
+        ]);
       const insert = this.prices.insertRate(db, actor.gardenId, newId(), { from: body.from, to: body.to, rate: body.rate, readOn: body.readOn });
       const rate = await nameFree('rate of that day', `${body.from} to ${body.to}`, insert);
       await audit(db, actor, { action: 'exchange-rate.create', objectType: 'exchangeRate', objectId: rate.id, after: rate });

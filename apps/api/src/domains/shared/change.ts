@@ -21,7 +21,12 @@ export const mustNotBeArchived = (record: Kept, what: string): void => {
 /** The row as it is now, or "changed meanwhile": somebody else was quicker. */
 export const mustBeNewest = <T>(row: T | null): T => row ?? fail('version-stale');
 
-export const made = (folder: string, body: { id: string; version: number }): Answer => ({ status: 201, body, location: `${folder}/${body.id}`, etag: etagOf(body) });
+export const made = (folder: string, body: { id: string; version: number }): Answer => ({
+  status: 201,
+  body,
+  location: `${folder}/${body.id}`,
+  etag: etagOf(body),
+});
 
 export const shown = (body: { version: number }): Reply => found(body, etagOf(body));
 
@@ -48,12 +53,23 @@ interface Archivable<R extends Kept> {
 }
 
 /** Archives or restores one record. Doing it twice changes nothing. */
-export const archive = async <R extends Kept>(db: Db, actor: Actor, rows: Archivable<R>, about: { what: string; id: string; ifMatch: string | undefined; archived: boolean }): Promise<R> => {
+export const archive = async <R extends Kept>(
+  db: Db,
+  actor: Actor,
+  rows: Archivable<R>,
+  about: { what: string; id: string; ifMatch: string | undefined; archived: boolean },
+): Promise<R> => {
   const was = must(await rows.find(db, about.id), about.what);
   assertMatch(about.ifMatch, was);
   if ((was.archivedAt !== null) === about.archived) return was;
   const now = mustBeNewest(await rows.setArchived(db, was, about.archived ? new Date() : null));
-  await audit(db, actor, { action: `${about.what}.${about.archived ? 'archive' : 'restore'}`, objectType: about.what, objectId: was.id, before: was, after: now });
+  await audit(db, actor, {
+    action: `${about.what}.${about.archived ? 'archive' : 'restore'}`,
+    objectType: about.what,
+    objectId: was.id,
+    before: was,
+    after: now,
+  });
   return now;
 };
 

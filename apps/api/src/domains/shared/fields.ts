@@ -19,8 +19,11 @@ export const TextField = (maxLength: number, presence: Presence = {}): PropertyD
       if (value === undefined) return REQUIRED;
       if (typeof value !== 'string') return wrongType('Text');
       if (value.trim() === '') return { code: 'empty', detail: 'The text is empty.', allowed: `1 to ${maxLength} characters` };
-      if (value.length > maxLength) return { code: 'too-long', detail: `The text is longer than ${maxLength} characters.`, allowed: `1 to ${maxLength} characters` };
-      return unstorable(value) ? { code: 'unstorable-text', detail: 'The text holds a character that cannot be stored.', remedy: 'Remove NUL characters and broken pairs.' } : null;
+      if (value.length > maxLength)
+        return { code: 'too-long', detail: `The text is longer than ${maxLength} characters.`, allowed: `1 to ${maxLength} characters` };
+      return unstorable(value)
+        ? { code: 'unstorable-text', detail: 'The text holds a character that cannot be stored.', remedy: 'Remove NUL characters and broken pairs.' }
+        : null;
     },
     { type: 'string', minLength: 1, maxLength },
     presence,
@@ -31,13 +34,16 @@ export const PatternField = (pattern: RegExp, maxLength: number, example: string
     (value) => {
       if (value === undefined) return REQUIRED;
       if (typeof value !== 'string') return wrongType('Text');
-      return value.length <= maxLength && pattern.test(value) ? null : { code: 'wrong-form', detail: `The text does not have the form wanted, for example ${example}.`, allowed: pattern.source };
+      return value.length <= maxLength && pattern.test(value)
+        ? null
+        : { code: 'wrong-form', detail: `The text does not have the form wanted, for example ${example}.`, allowed: pattern.source };
     },
     { type: 'string', pattern: pattern.source, maxLength, examples: [example] },
     presence,
   );
 
-export const CurrencyField = (presence: Presence = {}): PropertyDecorator => PatternField(/^[A-Z]{3}$/, 3, 'EUR', { description: 'ISO 4217 code', ...presence });
+export const CurrencyField = (presence: Presence = {}): PropertyDecorator =>
+  PatternField(/^[A-Z]{3}$/, 3, 'EUR', { description: 'ISO 4217 code', ...presence });
 
 export const ChoiceField = (choices: readonly string[], presence: Presence = {}): PropertyDecorator =>
   field(
@@ -74,9 +80,11 @@ interface Bounds {
 }
 
 /** A number that is a count or a ratio and so has no unit to type. */
-export const NumberField = (bounds: Bounds, presence: Presence = {}): PropertyDecorator => field(numberCheck(bounds, false), numberSchema(bounds, 'number'), presence);
+export const NumberField = (bounds: Bounds, presence: Presence = {}): PropertyDecorator =>
+  field(numberCheck(bounds, false), numberSchema(bounds, 'number'), presence);
 
-export const IntegerField = (bounds: Bounds, presence: Presence = {}): PropertyDecorator => field(numberCheck(bounds, true), numberSchema(bounds, 'integer'), presence);
+export const IntegerField = (bounds: Bounds, presence: Presence = {}): PropertyDecorator =>
+  field(numberCheck(bounds, true), numberSchema(bounds, 'integer'), presence);
 
 const numberSchema = (bounds: Bounds, type: 'number' | 'integer') =>
   bounds.above ? { type, exclusiveMinimum: bounds.min, maximum: bounds.max } : { type, minimum: bounds.min, maximum: bounds.max };
@@ -102,7 +110,12 @@ const isDay = (text: string): boolean => {
 /** A calendar day without a time. 30 February is refused, not rolled over. */
 export const DayField = (presence: Presence = {}): PropertyDecorator =>
   field(
-    (value) => (value === undefined ? REQUIRED : typeof value === 'string' && isDay(value) ? null : { code: 'not-a-day', detail: 'A calendar day is wanted, written like 2026-04-30.', remedy: 'Write year-month-day.' }),
+    (value) =>
+      value === undefined
+        ? REQUIRED
+        : typeof value === 'string' && isDay(value)
+          ? null
+          : { code: 'not-a-day', detail: 'A calendar day is wanted, written like 2026-04-30.', remedy: 'Write year-month-day.' },
     { type: 'string', format: 'date', maxLength: 10 },
     presence,
   );
@@ -111,7 +124,12 @@ const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 
 export const IdField = (presence: Presence = {}): PropertyDecorator =>
   field(
-    (value) => (value === undefined ? REQUIRED : typeof value === 'string' && UUID.test(value) ? null : { code: 'not-an-id', detail: 'An id is wanted: a lower-case UUID.' }),
+    (value) =>
+      value === undefined
+        ? REQUIRED
+        : typeof value === 'string' && UUID.test(value)
+          ? null
+          : { code: 'not-an-id', detail: 'An id is wanted: a lower-case UUID.' },
     { type: 'string', format: 'uuid', maxLength: 36 },
     presence,
   );
@@ -126,7 +144,9 @@ const refer =
 export const ObjectField = (type: () => Class, presence: Presence = {}): PropertyDecorator =>
   applyDecorators(
     passStandIns(presence),
-    fieldRule((value) => (value === undefined ? REQUIRED : typeof value === 'object' && value !== null && !Array.isArray(value) ? null : wrongType('An object'))),
+    fieldRule((value) =>
+      value === undefined ? REQUIRED : typeof value === 'object' && value !== null && !Array.isArray(value) ? null : wrongType('An object'),
+    ),
     ValidateNested(),
     Type(type),
     refer(type),
@@ -146,7 +166,8 @@ export const ListField = (type: () => Class, size: { min?: number; max: number }
     ValidateNested({ each: true }),
     Type(type),
     refer(type),
-    (target: object, key: string | symbol) => documented({ type: 'array', items: { $ref: getSchemaPath(type()) }, minItems: size.min ?? 0, maxItems: size.max }, presence)(target, key),
+    (target: object, key: string | symbol) =>
+      documented({ type: 'array', items: { $ref: getSchemaPath(type()) }, minItems: size.min ?? 0, maxItems: size.max }, presence)(target, key),
   );
 
 /** Marks a request class: no field beyond those listed is taken. */

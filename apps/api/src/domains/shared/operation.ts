@@ -69,10 +69,17 @@ const pageOf = (item: JsonSchema): JsonSchema => S.object({ items: S.list(item, 
 const success = (operation: Operation, status: number): MethodDecorator => {
   if (operation.answer === null) return ApiResponse({ status, description: 'Done' });
   const schema = operation.page ? pageOf(operation.answer) : operation.answer;
-  return ApiResponse({ status, description: operation.summary, headers: headersOf(operation, !operation.page), content: { [operation.mediaType ?? 'application/json']: { schema } } } as Parameters<typeof ApiResponse>[0]);
+  return ApiResponse({
+    status,
+    description: operation.summary,
+    headers: headersOf(operation, !operation.page),
+    content: { [operation.mediaType ?? 'application/json']: { schema } },
+  } as Parameters<typeof ApiResponse>[0]);
 };
 
-const paramsOf = (operation: Operation, path: string): string[] => [...new Set([...(operation.params ?? []), ...[...path.matchAll(/:(\w+)/g)].map((match) => match[1] ?? '')])];
+const paramsOf = (operation: Operation, path: string): string[] => [
+  ...new Set([...(operation.params ?? []), ...[...path.matchAll(/:(\w+)/g)].map((match) => match[1] ?? '')]),
+];
 
 const hasParams = (operation: Operation, path: string): boolean => paramsOf(operation, path).length > 0;
 
@@ -108,8 +115,26 @@ export const Operation = (method: Method, path: string, operation: Operation): M
     ...bodyOf(operation, method),
     ...paramsOf(operation, path).map((name) => ApiParam({ name, schema: { type: 'string', maxLength: 60 } })),
     ...(operation.ifMatch ? [WantsIfMatch()] : []),
-    ...(operation.creating ? [ApiHeader({ name: 'Idempotency-Key', required: false, description: 'Repeat with the same key and body to get the same answer, for 24 hours', schema: { type: 'string', minLength: 1, maxLength: 257 } })] : []),
-    ...(operation.waits ? [ApiHeader({ name: 'Prefer', required: false, description: 'wait=10 holds the answer back until the job is done, at most so many seconds', schema: { type: 'string', maxLength: 100 } })] : []),
+    ...(operation.creating
+      ? [
+          ApiHeader({
+            name: 'Idempotency-Key',
+            required: false,
+            description: 'Repeat with the same key and body to get the same answer, for 24 hours',
+            schema: { type: 'string', minLength: 1, maxLength: 257 },
+          }),
+        ]
+      : []),
+    ...(operation.waits
+      ? [
+          ApiHeader({
+            name: 'Prefer',
+            required: false,
+            description: 'wait=10 holds the answer back until the job is done, at most so many seconds',
+            schema: { type: 'string', maxLength: 100 },
+          }),
+        ]
+      : []),
     success(operation, status),
     ...(operation.waits ? [success(operation, 201)] : []),
     ...statusesOf(operation, method, path).map(problem),

@@ -23,7 +23,11 @@ export const IdQuery = (description: string): PropertyDecorator =>
 export const ChoiceQuery = (choices: readonly string[], description: string): PropertyDecorator =>
   applyDecorators(
     passStandIns({ optional: true }),
-    fieldRule((value) => (typeof value === 'string' && choices.includes(value) ? null : { code: 'not-a-choice', detail: 'The value is not one of the choices.', allowed: choices.join(', ') })),
+    fieldRule((value) =>
+      typeof value === 'string' && choices.includes(value)
+        ? null
+        : { code: 'not-a-choice', detail: 'The value is not one of the choices.', allowed: choices.join(', ') },
+    ),
     documented({ type: 'string', enum: [...choices] }, { description, optional: true, parameter: true }),
   );
 

@@ -37,12 +37,26 @@ export class SitesController {
     return this.sites.change(actor, id, ifMatch, patch);
   }
 
-  @Operation('post', 'sites/:id/archive', { id: 'archiveSite', summary: 'Put a site away without losing it', access: 'sites:write', answer: SiteSchema, status: 200, ifMatch: true })
+  @Operation('post', 'sites/:id/archive', {
+    id: 'archiveSite',
+    summary: 'Put a site away without losing it',
+    access: 'sites:write',
+    answer: SiteSchema,
+    status: 200,
+    ifMatch: true,
+  })
   archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.sites.setArchived(actor, id, ifMatch, true);
   }
 
-  @Operation('post', 'sites/:id/restore', { id: 'restoreSite', summary: 'Bring an archived site back', access: 'sites:write', answer: SiteSchema, status: 200, ifMatch: true })
+  @Operation('post', 'sites/:id/restore', {
+    id: 'restoreSite',
+    summary: 'Bring an archived site back',
+    access: 'sites:write',
+    answer: SiteSchema,
+    status: 200,
+    ifMatch: true,
+  })
   restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.sites.setArchived(actor, id, ifMatch, false);
   }

@@ -77,16 +77,25 @@ export class SitesService {
     const [nearest] = await this.climate.nearest(db, place, 1);
     if (confirmed || (nearest && nearest.distanceM <= FAR_M)) return;
     fail('station-far', { distanceKm: nearest ? Math.round(nearest.distanceM / 1000) : 'an unknown number of' }, [
-      { pointer: '/confirmFar', code: 'confirm-far', detail: 'The place is more than 300 km from every climate station.', remedy: 'Check that latitude and longitude are not swapped; if the place is right, send "confirmFar": true.' },
+      {
+        pointer: '/confirmFar',
+        code: 'confirm-far',
+        detail: 'The place is more than 300 km from every climate station.',
+        remedy: 'Check that latitude and longitude are not swapped; if the place is right, send "confirmFar": true.',
+      },
     ]);
   }
 
   private async fieldsOf(db: Db, body: SiteDto, asTyped: AsTyped): Promise<SiteFields> {
     if (body.timeZone && !IANAZone.isValidZone(body.timeZone)) {
-      fail('validation-failed', { count: 1 }, [{ pointer: '/timeZone', code: 'not-a-zone', detail: 'No such time zone.', remedy: 'Send an IANA zone such as America/Denver, or leave it out.' }]);
+      fail('validation-failed', { count: 1 }, [
+        { pointer: '/timeZone', code: 'not-a-zone', detail: 'No such time zone.', remedy: 'Send an IANA zone such as America/Denver, or leave it out.' },
+      ]);
     }
     if (body.stationId && !(await this.climate.has(db, body.stationId))) {
-      fail('validation-failed', { count: 1 }, [{ pointer: '/stationId', code: 'not-found', detail: 'There is no climate station with this id.', remedy: 'See /v1/climate/stations.' }]);
+      fail('validation-failed', { count: 1 }, [
+        { pointer: '/stationId', code: 'not-found', detail: 'There is no climate station with this id.', remedy: 'See /v1/climate/stations.' },
+      ]);
     }
     return {
       name: body.name,

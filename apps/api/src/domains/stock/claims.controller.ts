@@ -15,22 +15,49 @@ import { ClaimDto, ClaimSchema, type ClaimResponse } from './stock.dto.js';
 export class ClaimsController {
   constructor(private readonly claims: ClaimsService) {}
 
-  @Operation('post', '', { id: 'createClaim', summary: 'Hold a thing of the pile for a build', access: 'stock:write', body: ClaimDto, answer: ClaimSchema, creating: true, params: ['buildId'] })
+  @Operation('post', '', {
+    id: 'createClaim',
+    summary: 'Hold a thing of the pile for a build',
+    access: 'stock:write',
+    body: ClaimDto,
+    answer: ClaimSchema,
+    creating: true,
+    params: ['buildId'],
+  })
   claim(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('buildId') buildId: string, @Body() body: ClaimDto): Promise<Reply> {
     return this.claims.claim(actor, request, buildId, body);
   }
 
-  @Operation('get', '', { id: 'listClaims', summary: 'List what is held for a build', access: 'stock:read', answer: ClaimSchema, page: true, params: ['buildId'] })
+  @Operation('get', '', {
+    id: 'listClaims',
+    summary: 'List what is held for a build',
+    access: 'stock:read',
+    answer: ClaimSchema,
+    page: true,
+    params: ['buildId'],
+  })
   list(@CurrentActor() actor: Actor, @IdParam('buildId') buildId: string, @Query() query: PageQuery): Promise<Page<ClaimResponse>> {
     return this.claims.list(actor, buildId, query);
   }
 
-  @Operation('get', ':id', { id: 'getClaim', summary: 'Show one claim that is not released', access: 'stock:read', answer: ClaimSchema, params: ['buildId', 'id'] })
+  @Operation('get', ':id', {
+    id: 'getClaim',
+    summary: 'Show one claim that is not released',
+    access: 'stock:read',
+    answer: ClaimSchema,
+    params: ['buildId', 'id'],
+  })
   find(@CurrentActor() actor: Actor, @IdParam('buildId') buildId: string, @IdParam('id') id: string): Promise<Reply> {
     return this.claims.find(actor, buildId, id);
   }
 
-  @Operation('delete', ':id', { id: 'releaseClaim', summary: 'Give a held thing back to the pile', access: 'stock:write', answer: null, params: ['buildId', 'id'] })
+  @Operation('delete', ':id', {
+    id: 'releaseClaim',
+    summary: 'Give a held thing back to the pile',
+    access: 'stock:write',
+    answer: null,
+    params: ['buildId', 'id'],
+  })
   release(@CurrentActor() actor: Actor, @IdParam('buildId') buildId: string, @IdParam('id') id: string): Promise<void> {
     return this.claims.release(actor, buildId, id);
   }

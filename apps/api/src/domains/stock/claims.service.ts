@@ -74,11 +74,24 @@ export class ClaimsService {
       .filter(({ id }) => id !== item.id)
       .sort((a, b) => unlikeness(a, item) - unlikeness(b, item))
       .slice(0, MOST_ALTERNATIVES);
-    return new Problem(item.count === 1 ? 'stock-claimed' : 'stock-short', { tag: item.tag, left: item.freeCount }, [], {}, {
-      holders: holders.slice(0, 20).map((claim) => ({ buildId: claim.buildId, count: claim.count, since: claim.createdAt })),
-      freeCount: item.freeCount,
-      alternatives: alternatives.map((other) => ({ tag: other.tag, grade: other.grade, widthMm: other.widthMm, heightMm: other.heightMm, lengthMm: other.lengthMm, freeCount: other.freeCount })),
-    });
+    return new Problem(
+      item.count === 1 ? 'stock-claimed' : 'stock-short',
+      { tag: item.tag, left: item.freeCount },
+      [],
+      {},
+      {
+        holders: holders.slice(0, 20).map((claim) => ({ buildId: claim.buildId, count: claim.count, since: claim.createdAt })),
+        freeCount: item.freeCount,
+        alternatives: alternatives.map((other) => ({
+          tag: other.tag,
+          grade: other.grade,
+          widthMm: other.widthMm,
+          heightMm: other.heightMm,
+          lengthMm: other.lengthMm,
+          freeCount: other.freeCount,
+        })),
+      },
+    );
   }
 }
 

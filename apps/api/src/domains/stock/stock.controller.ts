@@ -8,7 +8,15 @@ import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
-import { StockIntakeDto, StockIntakeSchema, StockItemDto, StockListQuery, StockItemPatchDto, StockItemResponseSchema, type StockResponse } from './stock.dto.js';
+import {
+  StockIntakeDto,
+  StockIntakeSchema,
+  StockItemDto,
+  StockListQuery,
+  StockItemPatchDto,
+  StockItemResponseSchema,
+  type StockResponse,
+} from './stock.dto.js';
 import { StockService } from './stock.service.js';
 
 @ApiTags('stock')
@@ -16,7 +24,14 @@ import { StockService } from './stock.service.js';
 export class StockController {
   constructor(private readonly stock: StockService) {}
 
-  @Operation('post', 'stock', { id: 'createStockItem', summary: 'Take one thing into the pile', access: 'stock:write', body: StockItemDto, answer: StockItemResponseSchema, creating: true })
+  @Operation('post', 'stock', {
+    id: 'createStockItem',
+    summary: 'Take one thing into the pile',
+    access: 'stock:write',
+    body: StockItemDto,
+    answer: StockItemResponseSchema,
+    creating: true,
+  })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: StockItemDto): Promise<Reply> {
     return this.stock.create(actor, request, body);
   }
@@ -31,22 +46,50 @@ export class StockController {
     return this.stock.find(actor, id);
   }
 
-  @Operation('patch', 'stock/:id', { id: 'updateStockItem', summary: 'Change a thing', access: 'stock:write', body: StockItemPatchDto, answer: StockItemResponseSchema, ifMatch: true })
+  @Operation('patch', 'stock/:id', {
+    id: 'updateStockItem',
+    summary: 'Change a thing',
+    access: 'stock:write',
+    body: StockItemPatchDto,
+    answer: StockItemResponseSchema,
+    ifMatch: true,
+  })
   change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.stock.change(actor, id, ifMatch, patch);
   }
 
-  @Operation('post', 'stock/:id/archive', { id: 'archiveStockItem', summary: 'Put a thing away without losing it', access: 'stock:write', answer: StockItemResponseSchema, status: 200, ifMatch: true })
+  @Operation('post', 'stock/:id/archive', {
+    id: 'archiveStockItem',
+    summary: 'Put a thing away without losing it',
+    access: 'stock:write',
+    answer: StockItemResponseSchema,
+    status: 200,
+    ifMatch: true,
+  })
   archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.stock.setArchived(actor, id, ifMatch, true);
   }
 
-  @Operation('post', 'stock/:id/restore', { id: 'restoreStockItem', summary: 'Bring an archived thing back', access: 'stock:write', answer: StockItemResponseSchema, status: 200, ifMatch: true })
+  @Operation('post', 'stock/:id/restore', {
+    id: 'restoreStockItem',
+    summary: 'Bring an archived thing back',
+    access: 'stock:write',
+    answer: StockItemResponseSchema,
+    status: 200,
+    ifMatch: true,
+  })
   restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.stock.setArchived(actor, id, ifMatch, false);
   }
 
-  @Operation('post', 'stock/intakes', { id: 'createStockIntake', summary: 'Take up to 200 things into the pile together', access: 'stock:write', body: StockIntakeDto, answer: StockIntakeSchema, creating: true })
+  @Operation('post', 'stock/intakes', {
+    id: 'createStockIntake',
+    summary: 'Take up to 200 things into the pile together',
+    access: 'stock:write',
+    body: StockIntakeDto,
+    answer: StockIntakeSchema,
+    creating: true,
+  })
   createMany(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: StockIntakeDto): Promise<Reply> {
     return this.stock.createMany(actor, request, body);
   }

@@ -62,7 +62,10 @@ export interface ClaimResponse {
   createdAt: string;
 }
 
-export const ClaimSchema = namedSchema('Claim', S.object({ id: S.id(), buildId: S.id(), stockId: S.id(), tag: S.text(20), count: S.whole(1, 10_000), createdAt: S.moment() }));
+export const ClaimSchema = namedSchema(
+  'Claim',
+  S.object({ id: S.id(), buildId: S.id(), stockId: S.id(), tag: S.text(20), count: S.whole(1, 10_000), createdAt: S.moment() }),
+);
 
 export class StockListQuery extends ListQuery {
   @ChoiceQuery(STOCK_KINDS, 'Only things of this kind') kind?: (typeof STOCK_KINDS)[number];

@@ -146,12 +146,19 @@ export class StockRepository {
   }
 
   private async change(db: Db, was: StockRecord, data: object): Promise<StockRecord | null> {
-    const [item] = await this.withClaims(db, await db.stockItem.updateManyAndReturn({ where: { id: was.id, version: was.version }, data: { ...data, version: { increment: 1 } } }));
+    const [item] = await this.withClaims(
+      db,
+      await db.stockItem.updateManyAndReturn({ where: { id: was.id, version: was.version }, data: { ...data, version: { increment: 1 } } }),
+    );
     return item ?? null;
   }
 
   private async withClaims(db: Db, rows: readonly StockRow[]): Promise<StockRecord[]> {
-    const sums = await db.stockClaim.groupBy({ by: ['stockItemId'], where: { stockItemId: { in: rows.map(({ id }) => id) }, releasedAt: null }, _sum: { count: true } });
+    const sums = await db.stockClaim.groupBy({
+      by: ['stockItemId'],
+      where: { stockItemId: { in: rows.map(({ id }) => id) }, releasedAt: null },
+      _sum: { count: true },
+    });
     const taken = new Map(sums.map((sum) => [sum.stockItemId, sum._sum.count ?? 0]));
     return rows.map((row) => toModel(row, taken.get(row.id) ?? 0));
   }

@@ -27,7 +27,9 @@ export class StockService {
   ) {}
 
   create(actor: Actor, request: Request, body: StockItemDto): Promise<Reply> {
-    return this.idempotency.creating(actor, request, async (db) => made('/v1/stock', toResponse(await this.takeIn(db, actor, body, collectAsTyped(request.body, body)))));
+    return this.idempotency.creating(actor, request, async (db) =>
+      made('/v1/stock', toResponse(await this.takeIn(db, actor, body, collectAsTyped(request.body, body)))),
+    );
   }
 
   /** All of the things are taken in, or none. */

@@ -17,12 +17,25 @@ import { StructuresService } from './structures.service.js';
 export class StructuresController {
   constructor(private readonly structures: StructuresService) {}
 
-  @Operation('post', 'structures', { id: 'createStructure', summary: 'Make a structure', access: 'structures:write', body: StructureDto, answer: StructureSchema, creating: true })
+  @Operation('post', 'structures', {
+    id: 'createStructure',
+    summary: 'Make a structure',
+    access: 'structures:write',
+    body: StructureDto,
+    answer: StructureSchema,
+    creating: true,
+  })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: StructureDto): Promise<Reply> {
     return this.structures.create(actor, request, body);
   }
 
-  @Operation('get', 'structures', { id: 'listStructures', summary: 'List the structures of the garden', access: 'structures:read', answer: StructureSchema, page: true })
+  @Operation('get', 'structures', {
+    id: 'listStructures',
+    summary: 'List the structures of the garden',
+    access: 'structures:read',
+    answer: StructureSchema,
+    page: true,
+  })
   list(@CurrentActor() actor: Actor, @Query() query: ListQuery): Promise<Page<StructureResponse>> {
     return this.structures.list(actor, query);
   }
@@ -32,17 +45,38 @@ export class StructuresController {
     return this.structures.find(actor, id);
   }
 
-  @Operation('patch', 'structures/:id', { id: 'updateStructure', summary: 'Change a structure', access: 'structures:write', body: StructurePatchDto, answer: StructureSchema, ifMatch: true })
+  @Operation('patch', 'structures/:id', {
+    id: 'updateStructure',
+    summary: 'Change a structure',
+    access: 'structures:write',
+    body: StructurePatchDto,
+    answer: StructureSchema,
+    ifMatch: true,
+  })
   change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.structures.change(actor, id, ifMatch, patch);
   }
 
-  @Operation('post', 'structures/:id/archive', { id: 'archiveStructure', summary: 'Put a structure away without losing it', access: 'structures:write', answer: StructureSchema, status: 200, ifMatch: true })
+  @Operation('post', 'structures/:id/archive', {
+    id: 'archiveStructure',
+    summary: 'Put a structure away without losing it',
+    access: 'structures:write',
+    answer: StructureSchema,
+    status: 200,
+    ifMatch: true,
+  })
   archive(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.structures.setArchived(actor, id, ifMatch, true);
   }
 
-  @Operation('post', 'structures/:id/restore', { id: 'restoreStructure', summary: 'Bring an archived structure back', access: 'structures:write', answer: StructureSchema, status: 200, ifMatch: true })
+  @Operation('post', 'structures/:id/restore', {
+    id: 'restoreStructure',
+    summary: 'Bring an archived structure back',
+    access: 'structures:write',
+    answer: StructureSchema,
+    status: 200,
+    ifMatch: true,
+  })
   restore(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined): Promise<Reply> {
     return this.structures.setArchived(actor, id, ifMatch, false);
   }

@@ -107,7 +107,10 @@ export class StructurePatchDto extends PartialType(StructureDto) {}
 
 export type StructureResponse = StructureRecord;
 
-export const StructureSchema = namedSchema('Structure', S.object({ ...KEPT, name: S.text(120), ...fieldsOf(StructureInputsSchema, 'structureId'), asTyped: AS_TYPED }));
+export const StructureSchema = namedSchema(
+  'Structure',
+  S.object({ ...KEPT, name: S.text(120), ...fieldsOf(StructureInputsSchema, 'structureId'), asTyped: AS_TYPED }),
+);
 
 type Shelter = Omit<StructureInputs, 'structureId'>;
 
@@ -139,4 +142,9 @@ export const shelterOf = (from: Shelter): Shelter => ({
 /** The record in the shape of the request, for a merge patch to work on. */
 export const toRequest = (structure: StructureRecord): StructureDto => ({ name: structure.name, ...shelterOf(structure) });
 
-export const toResponse = (structure: StructureRecord): StructureResponse => ({ ...keptOf(structure), name: structure.name, ...shelterOf(structure), asTyped: structure.asTyped });
+export const toResponse = (structure: StructureRecord): StructureResponse => ({
+  ...keptOf(structure),
+  name: structure.name,
+  ...shelterOf(structure),
+  asTyped: structure.asTyped,
+});

@@ -62,7 +62,9 @@ export class StructuresService {
   }
 
   setArchived(actor: Actor, id: string, ifMatch: string | undefined, archived: boolean): Promise<Reply> {
-    return this.database.inTransaction(actor, async (db) => shown(toResponse(await archive(db, actor, this.structures, { what: WHAT, id, ifMatch, archived }))));
+    return this.database.inTransaction(actor, async (db) =>
+      shown(toResponse(await archive(db, actor, this.structures, { what: WHAT, id, ifMatch, archived }))),
+    );
   }
 }
 
@@ -78,7 +80,8 @@ const contradictionsOf = (body: StructureDto): FieldFault[] => {
   const faults: FieldFault[] = [];
   const add = (pointer: string, code: string, detail: string): void => void faults.push({ pointer, code, detail });
   if (body.eaveM >= body.ridgeM) add('/eaveM', 'eave-not-below-ridge', 'The eave must be lower than the ridge.');
-  if (body.bowsAtM.some((at, i) => i > 0 && at <= (body.bowsAtM[i - 1] ?? 0))) add('/bowsAtM', 'not-rising', 'The stations of the bows must rise from front to back.');
+  if (body.bowsAtM.some((at, i) => i > 0 && at <= (body.bowsAtM[i - 1] ?? 0)))
+    add('/bowsAtM', 'not-rising', 'The stations of the bows must rise from front to back.');
   if (body.bowsAtM.some((at) => at > body.lengthM + 0.001)) add('/bowsAtM', 'beyond-the-end', 'A bow stands beyond the length of the shelter.');
   if (new Set(body.openings.map(({ openingId }) => openingId)).size < body.openings.length) add('/openings', 'repeated', 'Two openings have the same id.');
   if (body.kind === 'leanTo' && body.hostWall === null) add('/hostWall', 'required', 'A lean-to needs the wall that it leans on.');

@@ -13,7 +13,9 @@ const TYPED_MAX_LENGTH = 40;
 const allowedOf = (unit: UnitSymbol, { min, max }: QuantityOptions): string => (unit === '1' ? `${min} to ${max}` : `${min} to ${max} ${unit}`);
 
 const remedyOf = (unit: UnitSymbol): string =>
-  unit === '1' ? 'Send a plain number such as 0.25, or text such as "25 %".' : `Send a number of ${unit}, or text with its own unit such as "${exampleOf(unit)}".`;
+  unit === '1'
+    ? 'Send a plain number such as 0.25, or text such as "25 %".'
+    : `Send a number of ${unit}, or text with its own unit such as "${exampleOf(unit)}".`;
 
 const settle = (unit: UnitSymbol, value: unknown): unknown => {
   if (typeof value !== 'string' || value === 'unknown') return value;
@@ -30,7 +32,12 @@ const faultOf = (unit: UnitSymbol, options: QuantityOptions, value: unknown): Va
     if (value.length > TYPED_MAX_LENGTH) return { code: 'too-long', detail: `A typed quantity has at most ${TYPED_MAX_LENGTH} characters.`, ...about };
     const typed = parseQuantity(unit, value);
     if (!typed.ok) return { code: typed.code, detail: typed.message, ...about };
-    return { code: 'confirm-reading', detail: typed.warning?.message ?? 'A quantity is wanted here.', ...about, remedy: `Type it as it is meant${typed.warning ? `, for example ${typed.warning.reading}` : ''}.` };
+    return {
+      code: 'confirm-reading',
+      detail: typed.warning?.message ?? 'A quantity is wanted here.',
+      ...about,
+      remedy: `Type it as it is meant${typed.warning ? `, for example ${typed.warning.reading}` : ''}.`,
+    };
   }
   if (typeof value !== 'number' || !Number.isFinite(value)) return { code: 'wrong-type', detail: 'A quantity is wanted here.', ...about };
   return value < options.min || value > options.max ? { code: 'out-of-range', detail: `The value must be ${about.allowed}.`, ...about } : null;
@@ -38,7 +45,19 @@ const faultOf = (unit: UnitSymbol, options: QuantityOptions, value: unknown): Va
 
 const schemaOf = (unit: UnitSymbol, { min, max }: QuantityOptions) => {
   const number = { type: 'number', minimum: min, maximum: max, 'x-unit': unit };
-  return { oneOf: [number, { type: 'string', minLength: 1, maxLength: TYPED_MAX_LENGTH, description: `Text with its own unit; allowed ${allowedOf(unit, { min, max })}.`, examples: [exampleOf(unit)] }], 'x-unit': unit };
+  return {
+    oneOf: [
+      number,
+      {
+        type: 'string',
+        minLength: 1,
+        maxLength: TYPED_MAX_LENGTH,
+        description: `Text with its own unit; allowed ${allowedOf(unit, { min, max })}.`,
+        examples: [exampleOf(unit)],
+      },
+    ],
+    'x-unit': unit,
+  };
 };
 
 /**
@@ -67,7 +86,8 @@ export const QuantitiesField = (unit: UnitSymbol, options: QuantitiesOptions): P
     fieldRule((value) => {
       if (value === undefined) return REQUIRED;
       if (!Array.isArray(value)) return { code: 'wrong-type', detail: 'A list is wanted here.' };
-      if (value.length < options.minItems || value.length > options.maxItems) return { code: 'wrong-length', detail: `The list must have ${allowed}.`, allowed };
+      if (value.length < options.minItems || value.length > options.maxItems)
+        return { code: 'wrong-length', detail: `The list must have ${allowed}.`, allowed };
       for (const [index, one] of value.entries()) {
         const fault = faultOf(unit, options, one);
         if (fault) return { ...fault, detail: `Entry ${index}: ${fault.detail}` };
@@ -85,5 +105,8 @@ export type AsTyped = Record<string, string>;
 export const collectAsTyped = (sent: unknown, became: unknown, pointer = ''): AsTyped => {
   if (typeof sent === 'string' && typeof became === 'number') return { [pointer]: sent };
   if (typeof sent !== 'object' || sent === null || typeof became !== 'object' || became === null) return {};
-  return Object.assign({}, ...Object.entries(sent).map(([key, value]) => collectAsTyped(value, (became as Record<string, unknown>)[key], `${pointer}/${key}`))) as AsTyped;
+  return Object.assign(
+    {},
+    ...Object.entries(sent).map(([key, value]) => collectAsTyped(value, (became as Record<string, unknown>)[key], `${pointer}/${key}`)),
+  ) as AsTyped;
 };
