@@ -1,122 +1,19 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { climateInputsOf, parseStations } from '@lathwork/formats';
 import type { ClimateInputs } from '@lathwork/model';
 
-/**
- * Station means 2003-2021 of the four example gardens' stations, rounded as in the seed file. `null` is "no record".
- * Source: national CLIMAT reports, averaged by station (Deutscher Wetterdienst, Climate Data Center).
- */
+const { stations } = parseStations(readFileSync(join(process.cwd(), 'prisma', 'seed', 'stations.csv'), 'utf8'));
 
-export const denverMeans: ClimateInputs = {
-  stationId: '72565',
-  stationName: 'Denver Airp./CO',
-  country: 'United States of America',
-  stationLatitudeDeg: 39.87,
-  stationLongitudeDeg: -104.67,
-  stationElevationM: 1656,
-  distanceM: 10171,
-  period: '2003-2021',
-  kind: 'means',
-  credit: 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt',
-  months: [
-    { tMaxC: 7.2, tMinC: -7.2, vapourPressurePa: 320, precipitationMm: 10, sunshineH: null, absoluteMinMeanC: -20.4 },
-    { tMaxC: 7, tMinC: -7.5, vapourPressurePa: 320, precipitationMm: 12, sunshineH: null, absoluteMinMeanC: -20.4 },
-    { tMaxC: 13.4, tMinC: -2.1, vapourPressurePa: 380, precipitationMm: 23, sunshineH: null, absoluteMinMeanC: -12 },
-    { tMaxC: 16.5, tMinC: 1, vapourPressurePa: 480, precipitationMm: 42, sunshineH: null, absoluteMinMeanC: -6.8 },
-    { tMaxC: 21.4, tMinC: 6.3, vapourPressurePa: 740, precipitationMm: 56, sunshineH: null, absoluteMinMeanC: -1.2 },
-    { tMaxC: 29.2, tMinC: 12.1, vapourPressurePa: 920, precipitationMm: 41, sunshineH: null, absoluteMinMeanC: 5.8 },
-    { tMaxC: 32.4, tMinC: 15.8, vapourPressurePa: 1090, precipitationMm: 41, sunshineH: null, absoluteMinMeanC: 11.2 },
-    { tMaxC: 31, tMinC: 14.6, vapourPressurePa: 1000, precipitationMm: 38, sunshineH: null, absoluteMinMeanC: 9 },
-    { tMaxC: 26.8, tMinC: 10.2, vapourPressurePa: 760, precipitationMm: 30, sunshineH: null, absoluteMinMeanC: 3.5 },
-    { tMaxC: 18.6, tMinC: 2.9, vapourPressurePa: 540, precipitationMm: 28, sunshineH: null, absoluteMinMeanC: -6.3 },
-    { tMaxC: 12.5, tMinC: -3, vapourPressurePa: 380, precipitationMm: 13, sunshineH: null, absoluteMinMeanC: -14.3 },
-    { tMaxC: 6.4, tMinC: -8, vapourPressurePa: 310, precipitationMm: 11, sunshineH: null, absoluteMinMeanC: -20.6 },
-  ],
-  annualExtremeMinC: -24.7,
-  annualExtremeMinYearsCount: 16,
+const means = (stationId: string, distanceM: number): ClimateInputs => {
+  const station = stations.find((s) => s.stationId === stationId);
+  if (!station) throw new Error(`station ${stationId} is not in the seed file`);
+  return climateInputsOf(station, distanceM);
 };
 
-export const stornowayMeans: ClimateInputs = {
-  stationId: '03026',
-  stationName: 'Stornoway Airp.',
-  country: 'United Kingdom of Great Britain and N.-Ireland',
-  stationLatitudeDeg: 58.21,
-  stationLongitudeDeg: -6.32,
-  stationElevationM: 15,
-  distanceM: 8073,
-  period: '2003-2021',
-  kind: 'means',
-  credit: 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt',
-  months: [
-    { tMaxC: 6.9, tMinC: 3.2, vapourPressurePa: 770, precipitationMm: 138, sunshineH: 29, absoluteMinMeanC: -1.8 },
-    { tMaxC: 7.3, tMinC: 3, vapourPressurePa: 760, precipitationMm: 102, sunshineH: 58, absoluteMinMeanC: -2.3 },
-    { tMaxC: 8.6, tMinC: 3.4, vapourPressurePa: 790, precipitationMm: 100, sunshineH: 99, absoluteMinMeanC: -1.6 },
-    { tMaxC: 10.7, tMinC: 4.7, vapourPressurePa: 860, precipitationMm: 67, sunshineH: 158, absoluteMinMeanC: -0.5 },
-    { tMaxC: 12.6, tMinC: 6.4, vapourPressurePa: 970, precipitationMm: 76, sunshineH: 179, absoluteMinMeanC: 1.1 },
-    { tMaxC: 14.8, tMinC: 9.4, vapourPressurePa: 1170, precipitationMm: 58, sunshineH: 141, absoluteMinMeanC: 4.7 },
-    { tMaxC: 16.6, tMinC: 11.1, vapourPressurePa: 1330, precipitationMm: 74, sunshineH: 124, absoluteMinMeanC: 6.9 },
-    { tMaxC: 16.3, tMinC: 11, vapourPressurePa: 1330, precipitationMm: 98, sunshineH: 111, absoluteMinMeanC: 6.2 },
-    { tMaxC: 14.8, tMinC: 9.6, vapourPressurePa: 1220, precipitationMm: 107, sunshineH: 94, absoluteMinMeanC: 4.6 },
-    { tMaxC: 12.1, tMinC: 7.4, vapourPressurePa: 1040, precipitationMm: 132, sunshineH: 71, absoluteMinMeanC: 1.8 },
-    { tMaxC: 9.2, tMinC: 5.1, vapourPressurePa: 880, precipitationMm: 121, sunshineH: 40, absoluteMinMeanC: -0.1 },
-    { tMaxC: 7.5, tMinC: 3.6, vapourPressurePa: 810, precipitationMm: 142, sunshineH: 23, absoluteMinMeanC: -1.8 },
-  ],
-  annualExtremeMinC: -3.3,
-  annualExtremeMinYearsCount: 17,
-};
-
-export const invercargillMeans: ClimateInputs = {
-  stationId: '93845',
-  stationName: 'Invercargill',
-  country: 'New Zealand',
-  stationLatitudeDeg: -46.41,
-  stationLongitudeDeg: 168.32,
-  stationElevationM: 3,
-  distanceM: 11369,
-  period: '2003-2021',
-  kind: 'means',
-  credit: 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt',
-  months: [
-    { tMaxC: 19.1, tMinC: 9.8, vapourPressurePa: 1270, precipitationMm: 104, sunshineH: null, absoluteMinMeanC: 4.5 },
-    { tMaxC: 18.6, tMinC: 9.6, vapourPressurePa: 1280, precipitationMm: 83, sunshineH: null, absoluteMinMeanC: 3.4 },
-    { tMaxC: 17.7, tMinC: 8, vapourPressurePa: 1170, precipitationMm: 85, sunshineH: null, absoluteMinMeanC: 1.6 },
-    { tMaxC: 15.2, tMinC: 6.3, vapourPressurePa: 1040, precipitationMm: 86, sunshineH: null, absoluteMinMeanC: -0.3 },
-    { tMaxC: 12.6, tMinC: 4, vapourPressurePa: 900, precipitationMm: 100, sunshineH: null, absoluteMinMeanC: -1.7 },
-    { tMaxC: 10.3, tMinC: 2, vapourPressurePa: 770, precipitationMm: 87, sunshineH: null, absoluteMinMeanC: -3.5 },
-    { tMaxC: 9.9, tMinC: 1.6, vapourPressurePa: 740, precipitationMm: 89, sunshineH: null, absoluteMinMeanC: -4 },
-    { tMaxC: 11.3, tMinC: 2.2, vapourPressurePa: 790, precipitationMm: 72, sunshineH: null, absoluteMinMeanC: -3.3 },
-    { tMaxC: 13.1, tMinC: 4.1, vapourPressurePa: 890, precipitationMm: 86, sunshineH: null, absoluteMinMeanC: -1.3 },
-    { tMaxC: 14.3, tMinC: 5.5, vapourPressurePa: 940, precipitationMm: 96, sunshineH: null, absoluteMinMeanC: 0.1 },
-    { tMaxC: 16.1, tMinC: 7.3, vapourPressurePa: 1060, precipitationMm: 99, sunshineH: null, absoluteMinMeanC: 1.8 },
-    { tMaxC: 18.2, tMinC: 8.9, vapourPressurePa: 1190, precipitationMm: 87, sunshineH: null, absoluteMinMeanC: 3.1 },
-  ],
-  annualExtremeMinC: -4.7,
-  annualExtremeMinYearsCount: 15,
-};
-
-export const canberraMeans: ClimateInputs = {
-  stationId: '94926',
-  stationName: 'Canberra/ACT',
-  country: 'Australia',
-  stationLatitudeDeg: -35.31,
-  stationLongitudeDeg: 149.2,
-  stationElevationM: 578,
-  distanceM: 0,
-  period: '2003-2021',
-  kind: 'means',
-  credit: 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt',
-  months: [
-    { tMaxC: 30.5, tMinC: 14.4, vapourPressurePa: 1390, precipitationMm: 46, sunshineH: null, absoluteMinMeanC: 7.5 },
-    { tMaxC: 28.1, tMinC: 13.6, vapourPressurePa: 1420, precipitationMm: 60, sunshineH: null, absoluteMinMeanC: 6.9 },
-    { tMaxC: 25.2, tMinC: 11.1, vapourPressurePa: 1290, precipitationMm: 61, sunshineH: 261, absoluteMinMeanC: 4.1 },
-    { tMaxC: 21.1, tMinC: 6.8, vapourPressurePa: 1050, precipitationMm: 29, sunshineH: 228, absoluteMinMeanC: 0 },
-    { tMaxC: 16.8, tMinC: 2.7, vapourPressurePa: 860, precipitationMm: 22, sunshineH: 217, absoluteMinMeanC: -3.7 },
-    { tMaxC: 13.2, tMinC: 1.6, vapourPressurePa: 810, precipitationMm: 55, sunshineH: null, absoluteMinMeanC: -4.8 },
-    { tMaxC: 12.5, tMinC: 0.3, vapourPressurePa: 730, precipitationMm: 34, sunshineH: null, absoluteMinMeanC: -5.5 },
-    { tMaxC: 14.2, tMinC: 1, vapourPressurePa: 730, precipitationMm: 40, sunshineH: 224, absoluteMinMeanC: -4.7 },
-    { tMaxC: 17.7, tMinC: 3.3, vapourPressurePa: 820, precipitationMm: 49, sunshineH: null, absoluteMinMeanC: -3 },
-    { tMaxC: 21.6, tMinC: 6.4, vapourPressurePa: 950, precipitationMm: 46, sunshineH: null, absoluteMinMeanC: -0.5 },
-    { tMaxC: 25.1, tMinC: 10, vapourPressurePa: 1120, precipitationMm: 69, sunshineH: null, absoluteMinMeanC: 2.6 },
-    { tMaxC: 27.6, tMinC: 12.4, vapourPressurePa: 1240, precipitationMm: 65, sunshineH: null, absoluteMinMeanC: 5.6 },
-  ],
-  annualExtremeMinC: -6.1,
-  annualExtremeMinYearsCount: 16,
-};
+/** The stations of the example gardens, at the distance of the gardens' sites. */
+export const denverMeans = means('72565', 10_171);
+export const stornowayMeans = means('03026', 8_073);
+export const invercargillMeans = means('93845', 11_369);
+/** A station of the south whose sunshine record has gaps. */
+export const canberraMeans = means('94926', 0);

@@ -108,7 +108,7 @@ const moneyNotes = (result: BudgetResult, boughtMinor: number): Note[] => {
     notes.push({
       ...about,
       code: 'budget.over-cap',
-      severity: 'stop',
+      severity: 'care',
       params: { overCapMinor: result.overCapMinor, cashMinor: result.cashMinor, capMinor: result.capMinor ?? 0, currency: result.currency },
     });
   if (result.verdict === 'notAssessed')

@@ -29,11 +29,23 @@ const sheet = (sheetId: string, covers: FilmSheet['covers'], lengthM: number, wi
   return { sheetId, covers, lengthM, widthM, strips, seams, seamLapM: seams > 0 ? SEAM_LAP_M : 0, cutAreaM2: (widthM + seams * SEAM_LAP_M) * lengthM };
 };
 
-/** An end wall may lie either way on the roll: the way with fewer seams, then with the shorter cut. */
-const endSheet = (sheetId: string, covers: 'front' | 'back', a: number, b: number, rollM: number): FilmSheet => {
-  const ways = [sheet(sheetId, covers, a, b, rollM), sheet(sheetId, covers, b, a, rollM)];
-  ways.sort((m, n) => m.seams - n.seams || m.lengthM - n.lengthM);
-  return ways[0] ?? sheet(sheetId, covers, a, b, rollM);
+/** Length of roll that both ends take: side by side where the roll is wide enough for the two. */
+const rollLengthOfEnds = (ends: readonly FilmSheet[], rollM: number): number => {
+  const lengths = ends.map((f) => f.lengthM * f.strips);
+  const sideBySide = ends.every((f) => f.strips === 1) && ends.reduce((sum, f) => sum + f.widthM, 0) <= rollM;
+  return sideBySide ? Math.max(...lengths) : lengths.reduce((sum, l) => sum + l, 0);
+};
+
+/** The end walls may lie either way on the roll: the way with fewer seams, then with the shorter piece of roll for both. */
+const endSheets = (widthM: number, heightM: number, rollM: number): FilmSheet[] => {
+  const lying = (a: number, b: number) => [sheet('F2', 'front', a, b, rollM), sheet('F3', 'back', a, b, rollM)];
+  const ways = [lying(widthM, heightM), lying(heightM, widthM)].map((ends) => ({
+    ends,
+    seams: ends[0]?.seams ?? 0,
+    rollLengthM: rollLengthOfEnds(ends, rollM),
+  }));
+  ways.sort((m, n) => m.seams - n.seams || m.rollLengthM - n.rollLengthM);
+  return ways[0]?.ends ?? [];
 };
 
 /** One sheet over the top by the girth method, one for each end; where the roll is too narrow, strips and both remedies. */
@@ -42,9 +54,7 @@ export const filmSheets = (s: StructureInputs, shape: Shape): { sheets: FilmShee
   const wide = shape.girthM + 2 * wrapM;
   const long = s.lengthM + 2 * wrapM;
   const over = sheet('F1', 'overTheTop', long, wide, rollWidthM);
-  const ends = (['front', 'back'] as const).map((wall, i) =>
-    endSheet(`F${i + 2}`, wall, s.widthM + 2 * wrapM, Math.max(s.ridgeM, s.eaveM) + 2 * wrapM, rollWidthM),
-  );
+  const ends = endSheets(s.widthM + 2 * wrapM, Math.max(s.ridgeM, s.eaveM) + 2 * wrapM, rollWidthM);
   if (over.seams === 0) return { sheets: [over, ...ends], notes: [] };
   const roofWidthM = shape.roofLineM + 2 * wrapM;
   const wallWidthM = shape.leftLegM + 2 * wrapM;

@@ -15,8 +15,8 @@ export interface Need {
   tags: string[];
   /** Whether other alike things of the pile may fill the rest. */
   anyFromPile: boolean;
-  /** Timber: what the cutting plan takes from the pile and from the shop, in metres. */
-  cut?: { reclaimed: { tag: string; amount: number; pieces: number }[]; bought: number; boughtPieceM: number | null; unplaced: number };
+  /** Timber: what the cutting plan takes from the pile, the piece it buys, and in metres what it lacks and what is spare. */
+  cut?: { reclaimed: { tag: string; amount: number; pieces: number }[]; boughtPieceM: number | null; unplacedM: number; spareM: number };
   /** Film: the pieces that a used film would have to cover whole. */
   filmPieces?: { widthM: number; lengthM: number }[];
   /** Width of the piece to buy, where it matters. */
@@ -127,7 +127,6 @@ const timber = ({ cutting }: NeedsInput): Need[] =>
     const planned = sum(boards, (b) => b.lengthMm / 1000) + unplaced;
     // Laths split and snap: the plan is never trusted below the usual allowance.
     const wanted = material === 'batten.19x38' ? Math.max(planned, need * (1 + WASTE.battenCuttingFrac)) : planned;
-    const bought = sum(boughtBoards, (b) => b.lengthMm / 1000) + wanted - planned;
     const boughtPieceM = boughtBoards[0] ? boughtBoards[0].lengthMm / 1000 : null;
     return [
       line({
@@ -139,7 +138,7 @@ const timber = ({ cutting }: NeedsInput): Need[] =>
         need,
         wasteFrac: wanted / need - 1,
         wasteReason: 'cuttingEnds',
-        cut: { reclaimed, bought, boughtPieceM, unplaced },
+        cut: { reclaimed, boughtPieceM, unplacedM: unplaced, spareM: wanted - planned },
       }),
     ];
   });

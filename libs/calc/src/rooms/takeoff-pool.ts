@@ -39,8 +39,13 @@ const note = (code: string, severity: Note['severity'], subject: string, params:
 const filmMayCover = (item: StockItem, need: Need): boolean => {
   const young = typeof item.ageY === 'number' && item.ageY <= ALLOWANCE.mainCoverAgeMaxY;
   const [w, l] = [(item.widthMm ?? 0) / 1000, (item.lengthMm ?? 0) / 1000];
+  // All pieces must come out of the one film: side by side across it, or one after another along it.
   const pieces = need.filmPieces ?? [];
-  const covers = pieces.length === 1 && pieces.every((p) => (w >= p.widthM && l >= p.lengthM) || (l >= p.widthM && w >= p.lengthM));
+  const across = pieces.reduce((sum, p) => sum + p.widthM, 0);
+  const along = pieces.reduce((sum, p) => sum + p.lengthM, 0);
+  const [widest, longest] = [Math.max(...pieces.map((p) => p.widthM)), Math.max(...pieces.map((p) => p.lengthM))];
+  const holds = (a: number, b: number) => (a >= across && b >= longest) || (a >= widest && b >= along);
+  const covers = holds(w, l) || holds(l, w);
   return young && (item.grade === 'A' || item.grade === 'B') && covers;
 };
 
@@ -98,14 +103,24 @@ export class Pool {
       .sort((a, b) => grades.indexOf(a.grade) - grades.indexOf(b.grade) || a.tag.localeCompare(b.tag));
   }
 
+  /** The boards of the cutting plan, and for its spare length what else of these lots, then of others, lies there. */
+  private boards(need: Need, cut: NonNullable<Need['cut']>): Reclaimed[] {
+    let spareM = cut.spareM;
+    const given = cut.reclaimed.flatMap((r) => {
+      const item = this.stock.find((i) => i.tag === r.tag);
+      if (!item) return [];
+      const eachM = perPiece(item, 'm') ?? 0;
+      const more = eachM > 0 ? Math.min(item.count - r.pieces, Math.ceil(spareM / eachM - 1e-9)) : 0;
+      const moreM = Math.min(more * eachM, spareM);
+      spareM -= moreM;
+      return [this.give(item, r.amount + moreM, r.pieces + more)];
+    });
+    return [...given, ...this.take(this.free(need), need, spareM)];
+  }
+
   /** What the pile gives to a line. */
   meet(need: Need, wanted: number): Reclaimed[] {
-    if (need.cut) {
-      return need.cut.reclaimed.flatMap((r) => {
-        const item = this.stock.find((i) => i.tag === r.tag);
-        return item ? [this.give(item, r.amount, r.pieces)] : [];
-      });
-    }
+    if (need.cut) return this.boards(need, need.cut);
     if (need.filmPieces) {
       for (const item of this.free(need)) {
         if (filmMayCover(item, need)) return [this.give(item, wanted, 1)];

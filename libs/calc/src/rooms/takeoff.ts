@@ -42,10 +42,10 @@ const fill = (need: Need, pool: Pool, input: TakeOffInput): Filled => {
   const wanted = rounded(need, need.need * (1 + need.wasteFrac));
   const reclaimed = pool.meet(need, wanted);
   const fromPile = reclaimed.reduce((n, r) => n + r.amount, 0);
-  const toBuy = need.cut ? need.cut.bought + need.cut.unplaced : Math.max(wanted - fromPile, 0);
+  const toBuy = Math.max(wanted - fromPile, 0);
   const buys = toBuy > 1e-9;
   // A length that no board on the list can give has no price, whatever the shorter boards cost.
-  const offer = buys && !(need.cut && need.cut.unplaced > 0) ? bestOffer(need, toBuy, input.prices, input.currency, input.rates, input.asOf) : null;
+  const offer = buys && !(need.cut && need.cut.unplacedM > 0) ? bestOffer(need, toBuy, input.prices, input.currency, input.rates, input.asOf) : null;
   return {
     offer,
     line: {
