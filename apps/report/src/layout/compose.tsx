@@ -48,6 +48,7 @@ export function measuringBody(book: Book): string {
     return renderToString(
       <section class="measure" style={width}>
         <div data-measure={`p${p}/head`}>{part.head(1, 2)}</div>
+        <div data-measure={`p${p}/head2`}>{part.head(2, 2)}</div>
         {part.items.map((item, i) => (
           <div data-measure={itemKey(p, i)} key={i} style="display:flow-root">
             {item.kind === 'block' ? item.node : <Table spec={item.spec} measure={itemKey(p, i)} />}
@@ -139,7 +140,8 @@ function packTable(book: Book, packer: Packer, spec: TableSpec, key: string, hei
 }
 
 function packFlow(book: Book, part: FlowPart, p: number, heights: Heights): Piece[][] {
-  const headMm = heightOf(heights, `p${p}/head`);
+  // The head of the pages that follow is longer by a word, and may take another line.
+  const headMm = Math.max(heightOf(heights, `p${p}/head`), heightOf(heights, `p${p}/head2`));
   const packer = new Packer(liveArea(book.paper, 'portrait').heightMm - TAPE_MM - headMm - BLOCK_GAP_MM - SLACK_MM);
   const blockHeight = (i: number): number => (part.items[i]?.kind === 'block' ? heightOf(heights, itemKey(p, i)) : 30);
   part.items.forEach((item: FlowItem, i) => {

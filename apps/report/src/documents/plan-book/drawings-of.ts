@@ -1,6 +1,6 @@
-import { anchorMap, climateChart, dayPeaks, elevation, framePicture, monthlyNights, pictorial, planView, section, type FramePart, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
+import { anchorMap, climateChart, cutDiagrams, dayPeaks, DoesNotFitError, elevation, filmLayout, framePicture, monthlyNights, pictorial, planView, section, type Drawing, type FramePart, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
 import type { MaterialKey, Stage, TaskId } from '@lathwork/model';
-import type { Drawings } from './drawings.js';
+import type { Box, Drawings } from './drawings.js';
 import type { Context } from './view/context.js';
 
 /** What a line of the take-off is, on a drawing. Things without a place on it have no mark there. */
@@ -28,6 +28,44 @@ export function marksOf(ctx: Context): Mark[] {
     marks.push({ label: line.mark, source: line.reclaimed.length > 0 ? 'pile' : 'buy', target });
   }
   return marks;
+}
+
+const STEP_MM = 4;
+const MOST_STEPS = 16;
+
+/** A chart whose words do not fit gets more height, never smaller words; the page then makes room by a shorter version. */
+function tallEnough(box: Box, draw: (box: Box) => Drawing): Drawing {
+  for (let step = 0; ; step += 1) {
+    try {
+      return draw({ wMm: box.wMm, hMm: box.hMm + step * STEP_MM });
+    } catch (error) {
+      if (!(error instanceof DoesNotFitError) || step >= MOST_STEPS) throw error;
+    }
+  }
+}
+
+/** In a small picture a mark may find no place; the parts list beside it names the same things. */
+function withMarksIfTheyFit(marks: readonly Mark[], draw: (marks: readonly Mark[]) => Drawing): Drawing {
+  for (let shown = marks.length; ; shown -= 1) {
+    try {
+      return draw(marks.slice(0, shown));
+    } catch (error) {
+      if (!(error instanceof DoesNotFitError) || shown === 0) throw error;
+    }
+  }
+}
+
+/** The same drawing is asked for more than once while a page is fitted; it is made once. */
+function remembered<A extends readonly unknown[], R>(draw: (...args: A) => R): (...args: A) => R {
+  const made = new Map<string, R>();
+  return (...args) => {
+    const key = JSON.stringify(args);
+    const known = made.get(key);
+    if (known !== undefined) return known;
+    const drawing = draw(...args);
+    made.set(key, drawing);
+    return drawing;
+  };
 }
 
 const only = (marks: readonly Mark[], targets: readonly MarkTarget[]): Mark[] => marks.filter((m) => targets.includes(m.target));
@@ -71,6 +109,23 @@ const PART_OF_TARGET: readonly [MarkTarget, readonly FramePart[]][] = [
 const marksToday = (marks: readonly Mark[], today: ReadonlySet<FramePart>): Mark[] => marks.filter((m) => PART_OF_TARGET.some(([target, parts]) => target === m.target && parts.some((part) => today.has(part))));
 
 export function drawingsOf(ctx: Context): Drawings {
+  const d = drawingsFor(ctx);
+  return {
+    pictorial: remembered(d.pictorial),
+    elevation: remembered(d.elevation),
+    planView: remembered(d.planView),
+    section: remembered(d.section),
+    anchorMap: remembered(d.anchorMap),
+    filmLayout: remembered(d.filmLayout),
+    framePicture: remembered(d.framePicture),
+    cutDiagrams: remembered(d.cutDiagrams),
+    climateChart: remembered(d.climateChart),
+    nightsChart: remembered(d.nightsChart),
+    daysChart: remembered(d.daysChart),
+  };
+}
+
+function drawingsFor(ctx: Context): Drawings {
   const shelter: Shelter = { geometry: ctx.result.geometry, structure: ctx.inputs.structure };
   const units: UnitSystem = ctx.request.options.units;
   const marks = marksOf(ctx);
@@ -82,15 +137,16 @@ export function drawingsOf(ctx: Context): Drawings {
     section: (boxMm) => section({ ...view, boxMm }),
     anchorMap: (boxMm) => anchorMap({ ...view, boxMm, anchorage: ctx.result.anchorage }),
     pictorial: (boxMm) => pictorial({ ...view, boxMm, heading: false }),
-    filmLayout: () => null,
+    filmLayout: (boxMm) => (ctx.result.geometry.filmSheets.length === 0 ? null : filmLayout({ ...view, boxMm })),
     framePicture: (stage, boxMm) => {
       const parts = partsOn(ctx, stage);
       // A day that builds nothing (papers, sorting, handing over) shows the finished shelter: it is what the work is for.
-      return parts.today.size === 0 ? pictorial({ ...view, boxMm, heading: false }) : framePicture({ ...view, boxMm, ...parts, marks: marksToday(marks, parts.today) });
+      return parts.today.size === 0 ? pictorial({ ...view, boxMm, heading: false }) : withMarksIfTheyFit(marksToday(marks, parts.today), (shown) => framePicture({ ...view, boxMm, ...parts, marks: shown }));
     },
-    cutDiagrams: () => [],
-    climateChart: (boxMm) => climateChart({ units, boxMm, months: ctx.result.climate.months, precipitationMm: ctx.inputs.climate.months.map((m) => m.precipitationMm), startMonth }),
-    nightsChart: (boxMm, limits) => monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) }),
-    daysChart: (boxMm, limit) => dayPeaks({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limit === null ? [] : [{ label: limit.label, valueC: limit.limitC }] }),
+    cutDiagrams: (boxMm) => cutDiagrams({ boards: ctx.result.cutting.boards, units, widthMm: boxMm.wMm, maxHeightMm: boxMm.hMm }),
+    climateChart: (box, withRain) =>
+      tallEnough(box, (boxMm) => climateChart({ units, boxMm, months: ctx.result.climate.months, precipitationMm: ctx.inputs.climate.months.map((m) => (withRain ? m.precipitationMm : null)), startMonth })),
+    nightsChart: (box, limits) => tallEnough(box, (boxMm) => monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) })),
+    daysChart: (box, limit) => tallEnough(box, (boxMm) => dayPeaks({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limit === null ? [] : [{ label: limit.label, valueC: limit.limitC }] })),
   };
 }

@@ -11,15 +11,15 @@ export const LINE_WORDS: Record<LineType, string> = { cut: 'cut edge, ground', v
 
 /** The drawings of one plan, each made to the room a page has for it. */
 export interface Drawings {
-  pictorial(box: Box): Drawing | null;
-  elevation(side: 'front' | 'back' | 'left' | 'right', box: Box, heading: boolean): Drawing;
-  planView(box: Box): Drawing;
-  section(box: Box): Drawing;
-  anchorMap(box: Box): Drawing;
-  filmLayout(box: Box): Drawing | null;
-  framePicture(stage: Stage, box: Box): Drawing | null;
-  cutDiagrams(box: Box): readonly Drawing[];
-  climateChart(box: Box): Drawing | null;
-  nightsChart(box: Box, limits: readonly Limit[]): Drawing | null;
-  daysChart(box: Box, limit: Limit | null): Drawing | null;
+  pictorial: (box: Box) => Drawing | null;
+  elevation: (side: 'front' | 'back' | 'left' | 'right', box: Box, heading: boolean) => Drawing;
+  planView: (box: Box) => Drawing;
+  section: (box: Box) => Drawing;
+  anchorMap: (box: Box) => Drawing;
+  filmLayout: (box: Box) => Drawing | null;
+  framePicture: (stage: Stage, box: Box) => Drawing | null;
+  cutDiagrams: (box: Box) => readonly Drawing[];
+  climateChart: (box: Box, withRain: boolean) => Drawing | null;
+  nightsChart: (box: Box, limits: readonly Limit[]) => Drawing | null;
+  daysChart: (box: Box, limit: Limit | null) => Drawing | null;
 }

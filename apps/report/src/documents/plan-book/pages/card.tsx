@@ -10,7 +10,7 @@ import { CARD_SHORTENINGS, cardView, type CardView } from '../view/card.view.js'
 import type { Context } from '../view/context.js';
 
 const w = pages.card;
-const PICTURE_MIN_MM = 40;
+const PICTURE_MIN_MM = [44, 40, 36, 32, 28, 24] as const;
 const PICTURE_MAX_MM = 92;
 
 const Side = ({ view }: { view: CardView }): VNode => (
@@ -98,7 +98,7 @@ export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst
         {view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />}
         <div class="card">
           <div class="main">
-            <Figure drawing={drawings.framePicture(stage, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, PICTURE_MIN_MM + spare) })} />
+            <Figure drawing={drawings.framePicture(stage, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, (PICTURE_MIN_MM[shortening] ?? 24) + spare) })} />
             <h3>{w.order}</h3>
             <Steps items={view.steps} />
           </div>

@@ -97,7 +97,7 @@ export function cuttingPart(ctx: Context, drawings: Drawings): FlowPart | null {
     block(<div>{cuttingFinding(ctx).map((s) => <p>{s}</p>)}</div>),
     ...table(partsTable(ctx, false)),
     ...(unplaced === null ? [] : [block(<p>{pages.cutting.unplacedText}</p>, true), ...table(unplaced)]),
-    ...(cutting.boards.length === 0 ? [] : [block(<h3>{pages.cutting.boards}</h3>, true), ...drawings.cutDiagrams({ wMm: ctx.portrait.widthMm, hMm: 200 }).map((d) => block(<Drawn svg={d.svg} />))]),
+    ...(cutting.boards.length === 0 ? [] : [block(<h3>{pages.cutting.boards}</h3>, true), ...drawings.cutDiagrams({ wMm: ctx.portrait.widthMm, hMm: 66 }).map((d) => block(<Drawn svg={d.svg} />))]),
   ]);
 }
 

@@ -16,7 +16,9 @@ export function sitePart(ctx: Context, drawings: Drawings): FixedPart {
     name: 'site',
     title: w.title,
     orientation: 'portrait',
-    render: (spare) => (
+    // The shorter version leaves the rain out of the chart.
+    shortenings: 2,
+    render: (spare, shortening) => (
       <>
         <SheetHead id="site" title={w.title} status={<span>{ctx.request.names.site}</span>} />
         <div class="site-a">
@@ -48,7 +50,7 @@ export function sitePart(ctx: Context, drawings: Drawings): FixedPart {
         </div>
         <div>
           <h3 class="gap">{view.finding}</h3>
-          <Figure drawing={drawings.climateChart({ wMm: ctx.portrait.widthMm, hMm: CHART_MIN_MM + Math.min(spare, 40) })} />
+          <Figure drawing={drawings.climateChart({ wMm: ctx.portrait.widthMm, hMm: CHART_MIN_MM + Math.min(spare, 40) }, shortening === 0)} />
         </div>
         <Table spec={view.table} />
         {view.notes.length === 0 ? null : <NoteText>{view.notes.join(' ')}</NoteText>}

@@ -32,6 +32,8 @@ const MOST = [
   { stop: 5, steps: 9, before: 4, tools: 8, parts: 9, cares: 2, sign: 3 },
   { stop: 4, steps: 9, before: 3, tools: 7, parts: 8, cares: 1, sign: 3 },
   { stop: 3, steps: 8, before: 2, tools: 6, parts: 7, cares: 1, sign: 3 },
+  { stop: 3, steps: 7, before: 1, tools: 5, parts: 6, cares: 1, sign: 3 },
+  { stop: 2, steps: 7, before: 1, tools: 4, parts: 5, cares: 0, sign: 3 },
 ] as const;
 export const CARD_SHORTENINGS = MOST.length;
 type Most = (typeof MOST)[number];
