@@ -1,7 +1,8 @@
-import { chainTexts, pairText, type ChainPart, type LengthText } from './lengths.js';
+import { chainNumbers, pairText, type ChainPart, type LengthText } from './lengths.js';
 import type { Plate } from './plate.js';
 import { capHeight, textWidth } from './primitives.js';
 import { DoesNotFitError, type UnitSystem, type XY } from './types.js';
+import { ENGLISH } from './words.js';
 
 /** Distances in mm: first chain from the object, next chain, half a tick, gap and overshoot of an extension line. */
 export const FIRST_CHAIN_MM = 9.5;
@@ -25,43 +26,53 @@ export interface ChainLayout {
   extraMm: number;
 }
 
-const sameText = (a: LengthText | undefined, b: LengthText): boolean => a !== undefined && a[0] === b[0] && a[1] === b[1];
 const fitsStacked = ([first, second]: LengthText, room: number): boolean => Math.max(textWidth(first), textWidth(second)) <= room - 1;
 
 interface Run {
   from: number;
   to: number;
+  /** One part of the run, and all of it. */
   text: LengthText;
+  whole: LengthText;
   times: number;
+  alike: boolean;
 }
-/** A run of alike parts that are too narrow for letters becomes one label: `6 × 1219`. */
-function runsOf(stations: readonly number[], texts: readonly LengthText[]): Run[] {
-  const runs: Run[] = [];
-  texts.forEach((text, i) => {
-    const from = stations[i] ?? 0;
-    const to = stations[i + 1] ?? from;
-    const last = runs.at(-1);
-    if (last && sameText(last.text, text) && !fitsStacked(text, Math.abs(to - from))) runs[runs.length - 1] = { ...last, to, times: last.times + 1 };
-    else runs.push({ from, to, text, times: 1 });
+/** Bays set out evenly in whole millimetres differ by this much at most. */
+const ALIKE_M = 0.0021;
+
+/** A run of alike parts that are too narrow for letters becomes one label: `6 × 1219`, or `6 equal, 7315` where they differ by the rounding. */
+function runsOf(stations: readonly number[], parts: readonly ChainPart[], units: UnitSystem): Run[] {
+  const { texts, sum } = chainNumbers(parts, units);
+  const runs: { first: number; last: number }[] = [];
+  const narrow = (i: number): boolean => !fitsStacked(texts[i] ?? ['', ''], Math.abs((stations[i + 1] ?? 0) - (stations[i] ?? 0)));
+  parts.forEach((part, i) => {
+    const run = runs.at(-1);
+    const head = run ? parts[run.first] : undefined;
+    if (run && head && head.kind === part.kind && Math.abs(head.lengthM - part.lengthM) <= ALIKE_M && narrow(i) && narrow(run.first)) run.last = i;
+    else runs.push({ first: i, last: i });
   });
-  return runs;
+  return runs.map(({ first, last }): Run => {
+    const text = texts[first] ?? ['', ''];
+    const alike = texts.slice(first, last + 1).every((t) => t[0] === text[0] && t[1] === text[1]);
+    return { from: stations[first] ?? 0, to: stations[last + 1] ?? 0, text, whole: sum(first, last), times: last - first + 1, alike };
+  });
 }
+const shown = (run: Run): LengthText => (run.times > 1 && !run.alike ? run.whole : run.text);
 
 /**
  * Decides where each label stands: both units above the line; first above and second below; or moved out with a leader.
  * Letters never shrink and never overlap. `limits` are the ends between which moved-out labels must stay.
  */
-export function layoutChain(stations: readonly number[], parts: readonly ChainPart[], units: UnitSystem, limits: readonly [number, number]): ChainLayout {
-  const texts = chainTexts(parts, units);
+export function layoutChain(stations: readonly number[], parts: readonly ChainPart[], units: UnitSystem, limits: readonly [number, number], equalWord = ENGLISH.equal): ChainLayout {
   const ends: number[] = [];
-  const places = runsOf(stations, texts).map((run): LabelPlace => {
+  const places = runsOf(stations, parts, units).map((run): LabelPlace => {
     const room = Math.abs(run.to - run.from);
-    const times = run.times > 1 ? `${run.times} × ` : '';
-    const text = times + pairText(run.text);
+    const times = run.times === 1 ? '' : run.alike ? `${run.times} × ` : `${run.times} ${equalWord}, `;
+    const text = times + pairText(shown(run));
     const base = { from: run.from, to: run.to };
     if (textWidth(text) + 3 < room) return { kind: 'one', text, ...base };
-    const first = times + run.text[0];
-    if (fitsStacked([first, run.text[1]], room)) return { kind: 'stacked', first, second: run.text[1], ...base };
+    const [one, other] = shown(run);
+    if (fitsStacked([times + one, other], room)) return { kind: 'stacked', first: times + one, second: other, ...base };
     return { kind: 'out', text, ...base, row: 0, centre: (run.from + run.to) / 2 };
   });
   const out = places.filter((p) => p.kind === 'out').sort((a, b) => a.centre - b.centre);

@@ -17,16 +17,19 @@ export function roundParts(parts: readonly ChainPart[], step: ChainStep): number
   return roundChain(lengths, lengths.reduce((a, b) => a + b, 0), step, parts.map((p) => hasGap && p.kind === 'opening')).parts;
 }
 
-/** Both units of every part of a chain; each unit adds up on its own to the rounded overall. */
-export function chainTexts(parts: readonly ChainPart[], units: UnitSystem): LengthText[] {
+/** Both units of every part of a chain, and of any stretch of it; each unit adds up on its own to the rounded overall. */
+export function chainNumbers(parts: readonly ChainPart[], units: UnitSystem): { texts: LengthText[]; sum: (first: number, last: number) => LengthText } {
   const mm = roundParts(parts, 'mm');
   const eighths = roundParts(parts, 'eighthInch');
-  return parts.map((_, i) => {
-    const metric = String(mm[i] ?? 0);
-    const us = formatEighths(eighths[i] ?? 0);
+  const total = (values: readonly number[], first: number, last: number): number => values.slice(first, last + 1).reduce((a, b) => a + b, 0);
+  const sum = (first: number, last: number): LengthText => {
+    const metric = String(total(mm, first, last));
+    const us = formatEighths(total(eighths, first, last));
     return units === 'us' ? [us, metric] : [metric, us];
-  });
+  };
+  return { texts: parts.map((_, i) => sum(i, i)), sum };
 }
+export const chainTexts = (parts: readonly ChainPart[], units: UnitSystem): LengthText[] => chainNumbers(parts, units).texts;
 
 export const lengthText = (lengthM: number, units: UnitSystem): LengthText => chainTexts([{ lengthM, kind: 'gap' }], units)[0] ?? ['', ''];
 /** `6′-8″ [2032]` or `2032 [6′-8″]`. */

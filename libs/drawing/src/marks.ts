@@ -49,7 +49,7 @@ export function drawAnchor(plate: Plate, at: XY, r = 1.3): void {
   plate.circle(at, r, 'face');
   plate.line([at[0] - r, at[1]], [at[0] + r, at[1]], 'thin');
   plate.line([at[0], at[1] - r], [at[0], at[1] + r], 'thin');
-  plate.take({ x: at[0] - r, y: at[1] - r, w: 2 * r, h: 2 * r });
+  plate.avoid({ x: at[0] - r, y: at[1] - r, w: 2 * r, h: 2 * r });
 }
 
 /** A point `t` along a paper bearing (clockwise from up) and `p` to its right. */

@@ -1,6 +1,6 @@
 import { drawMark, markRect } from './marks.js';
 import type { Plate } from './plate.js';
-import { inside, segmentHits, segmentsCross, type Rect } from './primitives.js';
+import { inside, overlap, segmentHits, segmentsCross, type Rect } from './primitives.js';
 import { DoesNotFitError, type MarkSource, type XY } from './types.js';
 
 export interface MarkToPlace {
@@ -20,15 +20,24 @@ const COST = { covers: 3, leaderCrosses: 0.6 };
 
 const grow = (r: Rect, by: number): Rect => ({ x: r.x - by, y: r.y - by, w: r.w + 2 * by, h: r.h + 2 * by });
 
-/** Hard rules: nothing under the mark or the leader, no leader crossed, all inside the sheet. */
-function allowed(plate: Plate, box: Rect, centre: XY, target: XY | null, bounds: Rect): boolean {
+/**
+ * What may give way, step by step, when a picture is crowded: leaders may run over joints and feet, then marks may stand
+ * on them, then leaders may cross each other. No mark ever covers letters or another mark.
+ */
+const STRICTNESS = ['all', 'leadersOverJoints', 'marksOverJoints', 'leadersCross'] as const;
+type Strictness = (typeof STRICTNESS)[number];
+const gives = (strict: Strictness, what: Exclude<Strictness, 'all'>): boolean => STRICTNESS.indexOf(strict) >= STRICTNESS.indexOf(what);
+
+function allowed(plate: Plate, box: Rect, centre: XY, target: XY | null, bounds: Rect, strict: Strictness): boolean {
   if (!inside(box, bounds) || !plate.isFree(box, CLEAR_MM)) return false;
-  if (plate.leaders.some(([a, b]) => segmentHits(a, b, grow(box, 0.5)))) return false;
+  if (!gives(strict, 'marksOverJoints') && plate.avoided.some((t) => overlap(t, box, CLEAR_MM))) return false;
+  if (plate.leaders.some(([a, b]) => segmentHits(a, b, grow(box, gives(strict, 'leadersCross') ? 0 : 0.5)))) return false;
   if (target === null) return true;
   if (segmentHits(target, target, grow(box, 1))) return false;
   // The thing itself (a foot, an anchor) may be touched: the leader ends on it.
-  if (plate.taken.some((t) => !segmentHits(target, target, t) && segmentHits(centre, target, grow(t, 0.3)))) return false;
-  return !plate.leaders.some(([a, b]) => segmentsCross(centre, target, a, b));
+  const blocks = (t: Rect): boolean => !segmentHits(target, target, t) && segmentHits(centre, target, grow(t, 0.3));
+  if (plate.taken.some(blocks) || (!gives(strict, 'leadersOverJoints') && plate.avoided.some(blocks))) return false;
+  return gives(strict, 'leadersCross') || !plate.leaders.some(([a, b]) => segmentsCross(centre, target, a, b));
 }
 
 const linesUnder = (plate: Plate, box: Rect): number => plate.lines.filter(([a, b]) => segmentHits(a, b, box)).length;
@@ -63,30 +72,39 @@ function onTheThing(plate: Plate, mark: MarkToPlace, bounds: Rect): Choice | nul
     for (const fy of [0.5, 0.35, 0.65, 0.22, 0.78]) {
       const centre: XY = [within.x + within.w * fx, within.y + within.h * fy];
       const box = markRect(centre, mark.label, mark.source);
-      if (!inside(grow(box, 0.8), within) || !allowed(plate, box, centre, null, bounds)) continue;
+      if (!inside(grow(box, 0.8), within) || !allowed(plate, box, centre, null, bounds, 'all')) continue;
       const cost = linesUnder(plate, box) + 4 * Math.abs(fx - 0.5) + 4 * Math.abs(fy - 0.5);
       if (best === null || cost < best.cost) best = { centre, leader: false, cost };
     }
   return best;
 }
 
-function beside(plate: Plate, mark: MarkToPlace, bounds: Rect, spots: readonly XY[]): Choice | null {
+function beside(plate: Plate, mark: MarkToPlace, bounds: Rect, spots: readonly XY[], strict: Strictness): Choice | null {
   let best: Choice | null = null;
   for (const centre of spots) {
     const far = Math.hypot(centre[0] - mark.at[0], centre[1] - mark.at[1]);
     if (best !== null && far * 0.5 >= best.cost) continue;
     const box = markRect(centre, mark.label, mark.source);
-    if (!allowed(plate, box, centre, mark.at, bounds)) continue;
+    if (!allowed(plate, box, centre, mark.at, bounds, strict)) continue;
     const cost = far * 0.5 + COST.covers * linesUnder(plate, box) + COST.leaderCrosses * linesCrossed(plate, centre, mark.at);
     if (best === null || cost < best.cost) best = { centre, leader: true, cost };
   }
   return best;
 }
 
+function anywhere(plate: Plate, mark: MarkToPlace, bounds: Rect): Choice | null {
+  const near = candidates(mark.at, bounds);
+  for (const strict of STRICTNESS) {
+    const choice = beside(plate, mark, bounds, near, strict) ?? beside(plate, mark, bounds, gridOf(bounds), strict);
+    if (choice !== null) return choice;
+  }
+  return null;
+}
+
 /** Places marks one after another where they cover nothing; throws rather than lay one over another. */
 export function placeMarks(plate: Plate, marks: readonly MarkToPlace[], bounds: Rect): void {
   for (const mark of marks) {
-    const choice = onTheThing(plate, mark, bounds) ?? beside(plate, mark, bounds, candidates(mark.at, bounds)) ?? beside(plate, mark, bounds, gridOf(bounds));
+    const choice = onTheThing(plate, mark, bounds) ?? anywhere(plate, mark, bounds);
     if (choice === null) throw new DoesNotFitError(`no room for the mark ${mark.label}`);
     if (choice.leader) plate.leader(choice.centre, mark.at);
     drawMark(plate, choice.centre, mark.label, mark.source);

@@ -1,4 +1,4 @@
-import { escapeXml, hatchLines, num, overlap, textRect, turnedRect, type Anchor, type HatchStyle, type Rect, type TextClass } from './primitives.js';
+import { escapeXml, hatchLines, num, overlap, textRect, turnedCorners, turnedRect, type Anchor, type HatchStyle, type Rect, type TextClass } from './primitives.js';
 import { LINE_TYPES, type Drawing, type LineType, type Scale, type XY } from './types.js';
 
 /** Classes that are drawn with a line type; `face` and `tag` are outlines filled with paper white. */
@@ -16,6 +16,8 @@ export class Plate {
   private readonly used = new Set<LineType>();
   /** Boxes that no letter may enter: letters, marks, small signs. */
   readonly taken: Rect[] = [];
+  /** Joints, feet and anchors: a mark keeps off them while it can. */
+  readonly avoided: Rect[] = [];
   /** Lines that a mark should rather not cover, and leaders that no leader may cross. */
   readonly lines: [XY, XY][] = [];
   readonly leaders: [XY, XY][] = [];
@@ -94,9 +96,7 @@ export class Plate {
 
   /** Text slanted with a line of the picture; its box is the box around it. */
   textSlanted(x: number, y: number, s: string, rotationDeg: number, cls: TextClass = 'let'): void {
-    const r = textRect(0, 0, s, cls, 'middle');
-    const t = (rotationDeg * Math.PI) / 180;
-    const corners = [[r.x, r.y], [r.x + r.w, r.y], [r.x + r.w, r.y + r.h], [r.x, r.y + r.h]].map(([a = 0, b = 0]): XY => [x + a * Math.cos(t) - b * Math.sin(t), y + a * Math.sin(t) + b * Math.cos(t)]);
+    const corners = turnedCorners(x, y, s, cls, rotationDeg);
     const xs = corners.map((p) => p[0]);
     const ys = corners.map((p) => p[1]);
     const box = { x: Math.min(...xs), y: Math.min(...ys), w: Math.max(...xs) - Math.min(...xs), h: Math.max(...ys) - Math.min(...ys) };
@@ -118,6 +118,10 @@ export class Plate {
 
   take(rect: Rect): void {
     this.taken.push(rect);
+  }
+
+  avoid(rect: Rect): void {
+    this.avoided.push(rect);
   }
 
   isFree(rect: Rect, clear = 0.3): boolean {

@@ -62,6 +62,25 @@ export function turnedRect(x: number, y: number, s: string, cls: TextClass, anch
 export const overlap = (a: Rect, b: Rect, clear = 0): boolean => a.x < b.x + b.w + clear && b.x < a.x + a.w + clear && a.y < b.y + b.h + clear && b.y < a.y + a.h + clear;
 export const inside = (a: Rect, outer: Rect): boolean => a.x >= outer.x - 1e-6 && a.y >= outer.y - 1e-6 && a.x + a.w <= outer.x + outer.w + 1e-6 && a.y + a.h <= outer.y + outer.h + 1e-6;
 
+/** Corners of a text turned about its middle foot. */
+export function turnedCorners(x: number, y: number, s: string, cls: TextClass, turnDeg: number): XY[] {
+  const r = textRect(0, 0, s, cls, 'middle');
+  const t = (turnDeg * Math.PI) / 180;
+  return ([[r.x, r.y], [r.x + r.w, r.y], [r.x + r.w, r.y + r.h], [r.x, r.y + r.h]] as const).map(([a, b]): XY => [x + a * Math.cos(t) - b * Math.sin(t), y + a * Math.sin(t) + b * Math.cos(t)]);
+}
+
+/** Do two turned boxes share ground? Separating axes of both. */
+export function boxesMeet(a: readonly XY[], b: readonly XY[]): boolean {
+  const apart = (p: XY | undefined, q: XY | undefined): boolean => {
+    if (!p || !q) return true;
+    const d: XY = [q[0] - p[0], q[1] - p[1]];
+    const on = (box: readonly XY[]): number[] => box.map((c) => c[0] * d[0] + c[1] * d[1]);
+    const [pa, pb] = [on(a), on(b)];
+    return Math.max(...pa) <= Math.min(...pb) || Math.max(...pb) <= Math.min(...pa);
+  };
+  return !(apart(a[0], a[1]) || apart(a[1], a[2]) || apart(b[0], b[1]) || apart(b[1], b[2]));
+}
+
 /** Does the piece from a to b touch the box? Liang and Barsky's clipping. */
 export function segmentHits(a: XY, b: XY, r: Rect): boolean {
   let t0 = 0;

@@ -61,6 +61,8 @@ export interface Words {
   limit: string;
   none: string;
   lineKey: Record<'cut' | 'vis' | 'thin' | 'hid' | 'over' | 'axis' | 'temp' | 'grid', string>;
+  /** As in `6 equal, 7315`. */
+  equal: string;
   wide: string;
   long: string;
   high: string;
@@ -138,6 +140,7 @@ export const ENGLISH: Words = {
     temp: 'temporary',
     grid: 'help line',
   },
+  equal: 'equal',
   wide: 'wide',
   long: 'long',
   high: 'high',

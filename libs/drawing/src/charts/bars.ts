@@ -43,9 +43,11 @@ export function rangeStrip(o: RangeStripOptions): Drawing {
   return plate.finish(o.widthMm, height, said === '' ? `${words.range}: ${words.none}.` : `${words.range}: ${said}.`);
 }
 
+const TOP_MM = 8;
+
 interface Part {
   value: number;
-  style: HatchStyle | 'black' | null;
+  style: HatchStyle | null;
 }
 
 /** What each group costs: from the pile, in cash, given; bars start at zero and stand one behind the other. The figures are written out. */
@@ -54,18 +56,11 @@ export function budgetBars(o: BudgetBarsOptions): Drawing {
   const most = Math.max(1, ...o.rows.map((r) => r.reclaimedMinor + r.cashMinor + r.inKindMinor));
   const nameMm = Math.max(...o.rows.map((r) => textWidth(r.label)), 10) + 3;
   const moneyMm = Math.max(...o.rows.map((r) => textWidth(o.money(r.reclaimedMinor + r.cashMinor + r.inKindMinor))), 10) + 2;
-  const step = Math.min((o.boxMm.hMm - 8) / Math.max(o.rows.length, 1), 7);
+  const step = Math.min((o.boxMm.hMm - TOP_MM - 1) / Math.max(o.rows.length, 1), 7);
   const x = scaleLinear().domain([0, most]).range([nameMm, o.boxMm.wMm - moneyMm - 1]);
   const plate = new Plate();
-  let keyX = nameMm;
-  for (const [word, style] of [[words.fromPile, HATCH.wide], [words.toBuy, HATCH.close], [words.given, null]] as const) {
-    plate.poly(box(keyX, keyX + 5, 1, 4), 'face');
-    if (style) plate.hatch(box(keyX, keyX + 5, 1, 4), style);
-    plate.text(keyX + 6.2, 3.7, word);
-    keyX += 11 + textWidth(word);
-  }
   o.rows.forEach((r, i) => {
-    const y = 8 + step * i;
+    const y = TOP_MM + step * i;
     const parts: Part[] = [{ value: r.reclaimedMinor, style: HATCH.wide }, { value: r.cashMinor, style: HATCH.close }, { value: r.inKindMinor, style: null }];
     let at = 0;
     plate.text(nameMm - 2, y + step / 2 + 1.1, r.label, '', 'end');
@@ -73,14 +68,36 @@ export function budgetBars(o: BudgetBarsOptions): Drawing {
       if (p.value <= 0) continue;
       const corners = box(x(at), x(at + p.value), y + 0.7, y + step - 0.7);
       plate.poly(corners, 'face');
-      if (p.style !== null && p.style !== 'black') plate.hatch(corners, p.style);
+      if (p.style !== null) plate.hatch(corners, p.style);
       at += p.value;
     }
     plate.text(x(at) + 1.4, y + step / 2 + 1.1, o.money(at), '');
   });
-  plate.line([nameMm, 7], [nameMm, 8 + step * o.rows.length], 'vis');
+  plate.line([nameMm, TOP_MM - 1], [nameMm, TOP_MM + step * o.rows.length], 'vis');
+  nameParts(plate, o, x, step, [words.fromPile, words.toBuy, words.given]);
   const sum = (pick: (r: BudgetBarsOptions['rows'][number]) => number): string => o.money(o.rows.reduce((s, r) => s + pick(r), 0));
-  return plate.finish(o.boxMm.wMm, 8.6 + step * o.rows.length, `${words.fromPile} ${sum((r) => r.reclaimedMinor)}; ${words.toBuy} ${sum((r) => r.cashMinor)}; ${words.given} ${sum((r) => r.inKindMinor)}.`);
+  return plate.finish(o.boxMm.wMm, TOP_MM + 0.6 + step * o.rows.length, `${words.fromPile} ${sum((r) => r.reclaimedMinor)}; ${words.toBuy} ${sum((r) => r.cashMinor)}; ${words.given} ${sum((r) => r.inKindMinor)}.`);
+}
+
+/** Each kind of worth is named once, above the first bar for it: no key to look up. */
+function nameParts(plate: Plate, o: BudgetBarsOptions, x: (v: number) => number, step: number, names: readonly [string, string, string]): void {
+  const amounts = (r: BudgetBarsOptions['rows'][number]): readonly number[] => [r.reclaimedMinor, r.cashMinor, r.inKindMinor];
+  const right = x(0) + 0.01;
+  let end = right - 1;
+  const targets = names.flatMap((name, kind): { name: string; at: XY }[] => {
+    const row = o.rows.findIndex((r) => (amounts(r)[kind] ?? 0) > 0);
+    const values = row < 0 ? undefined : o.rows[row];
+    if (values === undefined) return [];
+    const before = amounts(values).slice(0, kind).reduce((a, b) => a + b, 0);
+    return [{ name, at: [x(before + (amounts(values)[kind] ?? 0) / 2), TOP_MM + step * row + step / 2] }];
+  });
+  for (const t of targets.sort((a, b) => a.at[0] - b.at[0])) {
+    const w = textWidth(t.name, 'b');
+    const left = Math.max(t.at[0] - w / 2, end + 2);
+    plate.leader([Math.min(Math.max(t.at[0], left + 1), left + w - 1), 4.6], t.at);
+    plate.text(left, 3.6, t.name, 'b');
+    end = left + w;
+  }
 }
 
 /** Demand over capacity, from zero; the broken line stands at 1. What could not be assessed has no bar and says so. */

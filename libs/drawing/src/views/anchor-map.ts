@@ -9,7 +9,7 @@ import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWalls, planProjection, stationsM } from './ground-plan.js';
-import { headingFor, HOST_M } from './shelter.js';
+import { headingFor, headWidth, HOST_M } from './shelter.js';
 
 /** What is written beside a post, from the fullest to the shortest form that the spacing of the posts leaves room for. */
 type Form = 'full' | 'line' | 'number';
@@ -23,7 +23,7 @@ const demandOf = (o: AnchorMapOptions, post: Post, words: Words): string => {
 };
 
 const columnMm = (o: AnchorMapOptions, form: Form, words: Words): number => {
-  if (form === 'number') return 10;
+  if (form === 'number') return 17;
   const widest = Math.max(...o.shelter.geometry.posts.map((p) => textWidth(demandOf(o, p, words))), textWidth(words.pulled, 'small') + BLANK_MM + 1, textWidth(words.depth, 'small') + BLANK_MM + 1);
   return widest + GAP_MM + 2;
 };
@@ -48,10 +48,12 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
   const closest = Math.min(...ys.slice(1).map((y, i) => y - (ys[i] ?? 0))) * k;
   if (closest < HEIGHT_MM[form]) return null;
   const column = columnMm(o, form, words);
-  const widthMm = 2 * column + w * k + hostMm(o, k);
-  const head = headingFor(words.anchorMap, widthMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true).heightMm;
+  const scale = scaleOf(Math.round(1000 / k));
+  const widthMm = Math.max(2 * column + w * k + hostMm(o, k), headWidth(words.anchorMap, scale, o.heading ?? true));
+  const extra = layoutChain([column, column + w * k], [gap(w)], o.units, [0.5, widthMm - 0.5]).extraMm;
+  const head = headingFor(words.anchorMap, widthMm, scale, words, o.heading ?? true).heightMm;
   const half = Math.max(HEIGHT_MM[form] / 2, 4);
-  return { k, form, column, ox: column, oy: head + half + l * k, widthMm, heightMm: head + half + l * k + Math.max(half, BELOW_MM), headMm: head };
+  return { k, form, column, ox: column, oy: head + half + l * k, widthMm, heightMm: head + half + l * k + Math.max(half, 9) + (BELOW_MM - 9) + extra, headMm: head };
 }
 
 function choose(o: AnchorMapOptions, words: Words): MapLayout {

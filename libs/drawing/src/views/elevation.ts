@@ -8,7 +8,7 @@ import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type Scale, type UnitSystem, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWall } from './wall.js';
-import { compassWord, headingFor, HOST_M, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
+import { compassWord, headingFor, headWidth, HOST_M, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
 
 const EDGE_MM = 4.6;
 const GROUND_MM = 2.4;
@@ -81,7 +81,7 @@ function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening
   const host = hostRoomM(o) * k;
   const left = Math.max(depthOf(first.left.map((l) => l.layout)) + nameRoom, 9) + (o.view === 'back' ? host : 0);
   const right = depthOf(first.right) + (o.view === 'front' ? host : 0);
-  const widthMm = left + span * k + right;
+  const widthMm = Math.max(left + span * k + right, headWidth(title, scale, o.heading ?? true));
   const heading = headingFor(title, widthMm, scale, words, o.heading ?? true);
   const ground = heading.heightMm + 4.5 + o.shelter.geometry.ridgeM * k;
   const chains = chainsAt(o, seen, k, left, ground, [0.5, widthMm - 0.5]);

@@ -6,7 +6,7 @@ import { capHeight, textWidth } from '../primitives.js';
 import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
-import { drawChain, gap, layoutChain } from '../dimension.js';
+import { drawChain, gap, layoutChain, type ChainLayout } from '../dimension.js';
 import { headingFor } from './shelter.js';
 
 const NAME_MM = 6;
@@ -27,8 +27,13 @@ const levelM = (s: FilmSheet): number => Math.max(s.lengthM, s.widthM);
 const uprightM = (s: FilmSheet): number => Math.min(s.lengthM, s.widthM);
 const nameOf = (s: FilmSheet, words: Words): string => `${words.sheet[s.covers]}${s.strips > 1 ? `, ${s.strips} ${words.strips}` : ''}`;
 
+const chainsOf = (s: FilmSheet, x: number, y: number, w: number, h: number, o: FilmLayoutOptions): { level: ChainLayout; upright: ChainLayout } => ({
+  level: layoutChain([x, x + w], [gap(levelM(s))], o.units, [x - 6, x + Math.max(w, 34)]),
+  upright: layoutChain([y + h, y], [gap(uprightM(s))], o.units, [y + h + 14 - Math.max(h + 20, 30), y + h + 14]),
+});
+
 /** Sheets in rows, left to right, as they would lie on a clean floor. */
-function pack(sheets: readonly FilmSheet[], k: number, widthMm: number, topMm: number, words: Words): { cells: Cell[]; heightMm: number } | null {
+function pack(sheets: readonly FilmSheet[], k: number, widthMm: number, topMm: number, words: Words, o: FilmLayoutOptions): { cells: Cell[]; heightMm: number } | null {
   const cells: Cell[] = [];
   let x = 0;
   let y = topMm;
@@ -36,15 +41,17 @@ function pack(sheets: readonly FilmSheet[], k: number, widthMm: number, topMm: n
   for (const sheet of sheets) {
     const w = levelM(sheet) * k;
     const h = uprightM(sheet) * k;
-    const need = LEFT_MM + Math.max(w, textWidth(nameOf(sheet, words)), textWidth(lengthPair(levelM(sheet), 'us')) + 2) + BETWEEN_MM;
+    const chains = chainsOf(sheet, 0, 0, w, h, o);
+    const left = LEFT_MM + chains.upright.extraMm;
+    const need = left + Math.max(w, textWidth(nameOf(sheet, words)), textWidth(lengthPair(levelM(sheet), 'us')) + 2) + BETWEEN_MM;
     if (need > widthMm + BETWEEN_MM) return null;
     if (x > 0 && x + need > widthMm + BETWEEN_MM) {
       x = 0;
       y += row + BETWEEN_MM;
       row = 0;
     }
-    cells.push({ sheet, x: x + LEFT_MM, y: y + NAME_MM, w, h });
-    row = Math.max(row, NAME_MM + h + CHAIN_MM + 3.5);
+    cells.push({ sheet, x: x + left, y: y + NAME_MM, w, h });
+    row = Math.max(row, NAME_MM + h + Math.max(CHAIN_MM + 3.5 + chains.level.extraMm, 14));
     x += need;
   }
   return { cells, heightMm: y + row };
@@ -66,9 +73,9 @@ function drawSheet(plate: Plate, c: Cell, o: FilmLayoutOptions, k: number, words
     const text = `${words.seam}, ${words.lap} ${pairText(lengthText(c.sheet.seamLapM, o.units))}`;
     if (i === 1 && along && textWidth(text) < c.w - 4 && lap + H + 2 < c.h / (c.sheet.seams + 1)) plate.text(c.x + c.w / 2, at - lap - 1, text, 'let', 'middle');
   }
-  const limits: [number, number] = [c.x - LEFT_MM, c.x + Math.max(c.w, 34)];
-  drawChain(plate, layoutChain([c.x, c.x + c.w], [gap(levelM(c.sheet))], o.units, limits), { at: c.y + c.h + CHAIN_MM - 2, from: c.y + c.h, side: 1 });
-  drawChain(plate, layoutChain([c.y + c.h, c.y], [gap(uprightM(c.sheet))], o.units, [c.y - NAME_MM, c.y + c.h + 12]), { at: c.x - 7, from: c.x, side: -1, vertical: true });
+  const { level, upright } = chainsOf(c.sheet, c.x, c.y, c.w, c.h, o);
+  drawChain(plate, level, { at: c.y + c.h + CHAIN_MM - 2, from: c.y + c.h, side: 1 });
+  drawChain(plate, upright, { at: c.x - 7, from: c.x, side: -1, vertical: true });
 }
 
 /** Film sheets to scale, with their seams and laps, before wrap is rolled on the battens. */
@@ -77,12 +84,12 @@ export function filmLayout(o: FilmLayoutOptions): Drawing {
   const sheets = [...o.shelter.geometry.filmSheets].sort((a, b) => levelM(b) - levelM(a));
   const headOf = (k: number) => headingFor(words.filmLayout, o.boxMm.wMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true);
   const scale = pickScale(o.units, (k) => {
-    const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words);
+    const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words, o);
     return packed !== null && packed.heightMm <= o.boxMm.hMm && sheets.every((s) => uprightM(s) * k >= 3);
   });
   if (scale === null) throw new DoesNotFitError('the film sheets do not fit their box at any scale');
   const k = 1000 / scale.denominator;
-  const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words);
+  const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words, o);
   if (packed === null) throw new DoesNotFitError('the film sheets do not fit their box');
   const plate = new Plate();
   headOf(k).draw(plate, scale);

@@ -147,6 +147,6 @@ function drawFeet(plate: Plate, o: FramePictureOptions, view: View3): void {
       plate.line([c[0] - 1.6, c[1]], [c[0] + 1.6, c[1]], 'vis');
       plate.line([c[0], c[1] - 1.6], [c[0], c[1] + 1.6], 'vis');
     } else plate.circle(c, 0.9, 'dot');
-    plate.take({ x: c[0] - 1.7, y: c[1] - 1.7, w: 3.4, h: 3.4 });
+    plate.avoid({ x: c[0] - 1.7, y: c[1] - 1.7, w: 3.4, h: 3.4 });
   }
 }

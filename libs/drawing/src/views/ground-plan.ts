@@ -89,7 +89,7 @@ export function drawPosts(plate: Plate, P: OnPlan, shelter: Shelter, k: number, 
   for (const post of shelter.geometry.posts) {
     const c = P(post.at.xM, post.at.yM);
     plate.circle(c, r, 'poche');
-    plate.take({ x: c[0] - r, y: c[1] - r, w: 2 * r, h: 2 * r });
+    plate.avoid({ x: c[0] - r, y: c[1] - r, w: 2 * r, h: 2 * r });
     if (!anchors || (shelter.structure.kind === 'leanTo' && post.row === 'B')) continue;
     const side = post.row === 'A' ? -1 : 1;
     drawAnchor(plate, lying ? [c[0], c[1] + side * 3] : [c[0] + side * 3, c[1]]);

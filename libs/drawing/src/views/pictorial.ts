@@ -1,25 +1,43 @@
 import { lengthPair, spokenLength } from '../lengths.js';
 import { Plate } from '../plate.js';
-import { HATCH } from '../primitives.js';
-import type { Drawing, ViewOptions, XY } from '../types.js';
+import { boxesMeet, HATCH, turnedCorners } from '../primitives.js';
+import { DoesNotFitError, type Drawing, type ViewOptions, type XY } from '../types.js';
 import { ENGLISH } from '../words.js';
 import { openingsIn, openingWords } from './shelter.js';
 import { bowAt, cameraFor, fitView, type P3, type View3 } from './space.js';
 
 const add = (p: P3, d: P3, t: number): P3 => [p[0] + d[0] * t, p[1] + d[1] * t, p[2] + d[2] * t];
 
+interface Slanted {
+  a: P3;
+  b: P3;
+  out: P3;
+  text: string;
+  side: 1 | -1;
+}
+interface SlantedPlace {
+  ends: [XY, XY];
+  at: XY;
+  turnDeg: number;
+  corners: XY[];
+}
 /** A dimension parallel to an edge of the picture; the letters stand on its far side, slanted with it. */
-function slantedDimension(plate: Plate, view: View3, a: P3, b: P3, out: P3, text: string, side: 1 | -1): void {
+function placeSlanted(view: View3, { a, b, out, text, side }: Slanted): SlantedPlace {
   const [A, B] = [view.at(add(a, out, 1)), view.at(add(b, out, 1))];
-  plate.line(A, B, 'thin');
-  for (const p of [a, b]) plate.line(view.at(add(p, out, 0.14)), view.at(add(p, out, 1.12)), 'thin');
-  for (const p of [A, B]) plate.line([p[0] - 1.1, p[1] + 1.1], [p[0] + 1.1, p[1] - 1.1], 'tick');
   let turnDeg = (Math.atan2(B[1] - A[1], B[0] - A[0]) * 180) / Math.PI;
   if (turnDeg > 89.9) turnDeg -= 180;
   if (turnDeg < -90.1) turnDeg += 180;
   const t = (turnDeg * Math.PI) / 180;
-  const off = side > 0 ? 3.7 : -1;
-  plate.textSlanted((A[0] + B[0]) / 2 - Math.sin(t) * off, (A[1] + B[1]) / 2 + Math.cos(t) * off, text, turnDeg);
+  const off = side > 0 ? 3.9 : -1;
+  const at: XY = [(A[0] + B[0]) / 2 - Math.sin(t) * off, (A[1] + B[1]) / 2 + Math.cos(t) * off];
+  return { ends: [A, B], at, turnDeg, corners: turnedCorners(at[0], at[1], text, 'let', turnDeg) };
+}
+function drawSlanted(plate: Plate, view: View3, s: Slanted): void {
+  const { ends, at, turnDeg } = placeSlanted(view, s);
+  plate.line(ends[0], ends[1], 'thin');
+  for (const p of [s.a, s.b]) plate.line(view.at(add(p, s.out, 0.14)), view.at(add(p, s.out, 1.12)), 'thin');
+  for (const p of ends) plate.line([p[0] - 1.1, p[1] + 1.1], [p[0] + 1.1, p[1] - 1.1], 'tick');
+  plate.textSlanted(at[0], at[1], s.text, turnDeg);
 }
 
 interface SideFace {
@@ -74,7 +92,12 @@ export function pictorial(o: ViewOptions): Drawing {
   const outX: P3 = [leanTo ? -off : off, 0, 0];
   const high: P3 = [sideX, l, 0];
   const need: P3[] = [...hostCorners(o), ...front, ...back, [0, -off, 0], [w, -off, 0], add([sideX, 0, 0], outX, 1), add([sideX, l, ridgeM], outX, 1), add(high, outX, 1)];
-  const view = fitView(need, o.boxMm.wMm, o.boxMm.hMm, cameraFor(o.shelter, 16), { top: 2.5, right: leanTo ? 3 : 6.5, bottom: 6.5, left: leanTo ? 6.5 : 3 });
+  const dimensions: Slanted[] = [
+    { a: [0, 0, 0], b: [w, 0, 0], out: [0, -off, 0], text: lengthPair(w, o.units), side: 1 },
+    { a: [sideX, 0, 0], b: [sideX, l, 0], out: outX, text: lengthPair(l, o.units), side: 1 },
+    { a: high, b: [sideX, l, ridgeM], out: outX, text: lengthPair(ridgeM, o.units), side: leanTo ? -1 : 1 },
+  ];
+  const view = roomyView(o, need, dimensions);
   const plate = new Plate();
   if (leanTo) drawHost(plate, o, view);
   const seen = sides.filter((s) => view.faces(s.normal)).sort((a, b) => Math.max(...b.corners.map(view.depth)) - Math.max(...a.corners.map(view.depth)));
@@ -91,12 +114,23 @@ export function pictorial(o: ViewOptions): Drawing {
   plate.poly(front.map((p) => view.at(p)), 'face');
   drawOpenings(plate, o, view);
   outline(plate, view, sides, front);
-  slantedDimension(plate, view, [0, 0, 0], [w, 0, 0], [0, -off, 0], lengthPair(w, o.units), 1);
-  slantedDimension(plate, view, [sideX, 0, 0], [sideX, l, 0], outX, lengthPair(l, o.units), 1);
-  slantedDimension(plate, view, high, [sideX, l, ridgeM], outX, lengthPair(ridgeM, o.units), leanTo ? -1 : 1);
+  for (const d of dimensions) drawSlanted(plate, view, d);
   const doors = openingsIn('front', o.shelter);
   const alt = `${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(l, o.units)} ${words.long}, ${spokenLength(ridgeM, o.units)} ${words.high}${doors.length > 0 ? `. ${openingWords(doors, o.units)}` : ''}. ${words.notToScale}.`;
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
+}
+
+/** Largest picture whose three dimensions stay on the paper and clear of each other: the picture gives way, never the letters. */
+function roomyView(o: ViewOptions, need: readonly P3[], dimensions: readonly Slanted[]): View3 {
+  const { wMm, hMm } = o.boxMm;
+  for (const heightDeg of [16, 24, 34])
+    for (let pad = 3; pad < Math.min(wMm, hMm) * 0.42; pad += 1.5) {
+      const view = fitView(need, wMm, hMm, cameraFor(o.shelter, heightDeg), { top: Math.min(pad, 12), right: pad, bottom: pad + 2, left: pad });
+      const places = dimensions.map((d) => placeSlanted(view, d));
+      const onPaper = places.every((p) => p.corners.every(([x, y]) => x > 0.2 && y > 0.2 && x < wMm - 0.2 && y < hMm - 0.2));
+      if (onPaper && places.every((p, i) => places.slice(i + 1).every((q) => !boxesMeet(p.corners, q.corners)))) return view;
+    }
+  throw new DoesNotFitError('the picture and its dimensions do not fit their box');
 }
 
 /** The thick outline: edges between what is seen and what is not, and all of the front. */

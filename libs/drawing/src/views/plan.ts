@@ -9,7 +9,7 @@ import { DoesNotFitError, type Drawing, type Scale, type Shelter, type ViewOptio
 import { ENGLISH, type Words } from '../words.js';
 import { drawGrid, drawPosts, drawWalls, planProjection, stationsM, swingM, type OnPlan } from './ground-plan.js';
 import { floorPlan } from './inside.js';
-import { headingFor, isBuy, openingsIn, openingWords, type Heading } from './shelter.js';
+import { headingFor, headWidth, isBuy, openingsIn, openingWords, type Heading } from './shelter.js';
 import { overlap, segmentHits, textRect, textWidth, turnedRect, type Rect } from '../primitives.js';
 
 const RINGS_OFF_MM = 10;
@@ -17,6 +17,10 @@ const LETTERS_OFF_MM = 6.5;
 /** Room for north and storm wind at the right of the heading. */
 const ARROWS = { wMm: 53, hMm: 17 };
 const HOST_ROOM_M = 0.28;
+
+/** How far moved-out labels may reach beyond the ends of the ground plan: into the rows of rings and chains. */
+const ALONG_ROOM = [8, 8] as const;
+const ACROSS_ROOM = [12, 21] as const;
 
 export interface PlanLayout {
   lying: boolean;
@@ -53,18 +57,18 @@ function margins(o: ViewOptions, k: number, extras: { length: number; across: nu
 function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, words: Words, withArrows: boolean): PlanLayout {
   const { widthM: w, lengthM: l } = o.shelter.structure;
   const bays = bayParts(o.shelter);
-  const chain = (parts: ChainPart[], start: number, sign: number): ChainLayout => {
+  const chain = (parts: ChainPart[], start: number, sign: number, room: readonly [number, number]): ChainLayout => {
     const stations = stationsOf(start, parts, sign * k);
     const ends = [stations[0] ?? 0, stations.at(-1) ?? 0];
-    return layoutChain(stations, parts, o.units, [Math.min(...ends) - 8, Math.max(...ends) + 8]);
+    return layoutChain(stations, parts, o.units, [Math.min(...ends) - room[0], Math.max(...ends) + room[1]]);
   };
   const sign = lying ? 1 : -1;
   const rows = [...(bays.length > 1 ? [bays] : []), [gap(l)]];
-  const extras = { length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign).extraMm, 0), across: chain([gap(w)], 0, 1).extraMm };
+  const extras = { length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign, ALONG_ROOM).extraMm, 0), across: chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm };
   const m = margins(o, k, extras);
-  const bodyW = lying ? m.front + l * k + m.back : m.a + w * k + m.b;
-  const bodyH = lying ? m.a + w * k + m.b : m.back + l * k + m.front;
   const scale = scaleOf(Math.round(1000 / k));
+  const bodyW = Math.max(lying ? m.front + l * k + m.back : m.a + w * k + m.b, headWidth(title, scale, o.heading ?? true), withArrows ? ARROWS.wMm : 0);
+  const bodyH = lying ? m.a + w * k + m.b : m.back + l * k + m.front;
   const heading = headingFor(title, bodyW, scale, words, o.heading ?? true);
   const beside = heading.usedMm + ARROWS.wMm + 3 <= bodyW;
   const top = withArrows ? (beside ? Math.max(heading.heightMm, ARROWS.hMm) : heading.heightMm + ARROWS.hMm) : heading.heightMm;
@@ -74,7 +78,7 @@ function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, word
   const edge = lying ? { x1: ox, x2: ox + l * k, y1: oy, y2: oy + w * k } : { x1: ox, x2: ox + w * k, y1: oy - l * k, y2: oy };
   const arrows: XY = [Math.max(bodyW - ARROWS.wMm, 0.5), top - ARROWS.hMm];
   const start = lying ? ox : oy;
-  return { lying, k, scale, heading, P, widthMm: bodyW, heightMm: top + bodyH, length: rows.map((parts) => chain(parts, start, sign)), across: chain([gap(w)], lying ? oy : ox, 1), edge, arrows };
+  return { lying, k, scale, heading, P, widthMm: bodyW, heightMm: top + bodyH, length: rows.map((parts) => chain(parts, start, sign, ALONG_ROOM)), across: chain([gap(w)], lying ? oy : ox, 1, ACROSS_ROOM), edge, arrows };
 }
 
 export function choosePlan(o: ViewOptions, title: string, words: Words, withArrows: boolean): PlanLayout {

@@ -5,7 +5,7 @@ import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type ViewOptions, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { floorPlan } from './inside.js';
-import { band, headingFor, HOST_M, hostName, profile, tubeM } from './shelter.js';
+import { band, headingFor, headWidth, HOST_M, hostName, profile, tubeM } from './shelter.js';
 import { HATCH, textWidth } from '../primitives.js';
 
 const EDGE_MM = 4.6;
@@ -35,7 +35,7 @@ function layoutAt(o: ViewOptions, k: number, words: Words): Layout {
   const first = build(0, 0);
   const host = structure.kind === 'leanTo' ? (HOST_M + 0.05) * k : 0;
   const ox = 10;
-  const widthMm = ox + w * k + host + depth(first.right);
+  const widthMm = Math.max(ox + w * k + host + depth(first.right), headWidth(words.section, scaleOf(Math.round(1000 / k)), o.heading ?? true));
   const top = headingFor(words.section, widthMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true).heightMm + 9;
   const ground = top + geometry.ridgeM * k;
   return { k, ox, ground, widthMm, heightMm: ground + GROUND_MM + depth(first.below), ...build(ox, ground) };

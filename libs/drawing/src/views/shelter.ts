@@ -70,6 +70,9 @@ export function wallBearingDeg(view: ViewName, { structure }: Shelter): number {
 }
 export const compassWord = (bearingDeg: number, words: Words): string => words.compass[Math.round((((bearingDeg % 360) + 360) % 360) / 45) % 8] ?? '';
 
+/** A drawing is at least as wide as its title. */
+export const headWidth = (title: string, scale: Scale, wanted: boolean): number => (wanted ? textWidth(`${title}, ${scale.text}`, 'head') + 1.5 : 0);
+
 const HEAD_ROW_MM = 6;
 const BAR_MAX_MM = 52;
 

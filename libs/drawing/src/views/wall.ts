@@ -76,7 +76,7 @@ function endWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, k: 
 function joint(plate: Plate, at: XY, od: number): void {
   const r = Math.max(0.8, od * 0.62);
   plate.circle(at, r, 'face');
-  plate.take({ x: at[0] - r, y: at[1] - r, w: 2 * r, h: 2 * r });
+  plate.avoid({ x: at[0] - r, y: at[1] - r, w: 2 * r, h: 2 * r });
 }
 
 function sideWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, k: number): void {
@@ -91,7 +91,7 @@ function sideWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, k:
   for (const m of membersIn(view, shelter)) if (m.role === 'brace') plate.line(P(along(m.from), m.from.zM), P(along(m.to), m.to.zM), 'vis');
   for (const u of stations) {
     if (eave > 0.05) band(plate, [P(u, 0), P(u, eave)], od);
-    plate.take({ x: P(u, eave)[0] - 1, y: P(u, eave)[1] - 1, w: 2, h: 2 });
+    plate.avoid({ x: P(u, eave)[0] - 1, y: P(u, eave)[1] - 1, w: 2, h: 2 });
   }
   if (eave > 0.05) band(plate, [P(0, eave), P(length, eave)], od);
   if (!high) plate.path([P(0, eave), P(0, geometry.ridgeM), P(length, geometry.ridgeM), P(length, eave)], 'vis');
