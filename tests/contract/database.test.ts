@@ -40,23 +40,37 @@ const asApp = async <T extends pg.QueryResultRow>(garden: string | null, sql: st
 const plant = async (garden: string): Promise<void> => {
   const sha = '\\x' + 'ab'.repeat(32);
   const last = garden.slice(-1);
-  await asApp(null, `SELECT create_garden($1, 'g', 'en', 'EUR', 'metric', true, $1, 'k', $2, $3, ARRAY['garden:read'], $1, null)`, [garden, `lw_0000000${last}`, sha]);
+  await asApp(null, `SELECT create_garden($1, 'g', 'en', 'EUR', 'metric', true, $1, 'k', $2, $3, ARRAY['garden:read'], $1, null)`, [
+    garden,
+    `lw_0000000${last}`,
+    sha,
+  ]);
   const mine = (sql: string): Promise<unknown> => asApp(garden, sql.replaceAll('$g', `'${garden}'`));
-  await mine(`INSERT INTO sites (garden_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone, details) VALUES ($g, $g, 's', 1, 2, 3, 'UTC', '{}')`);
+  await mine(
+    `INSERT INTO sites (garden_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone, details) VALUES ($g, $g, 's', 1, 2, 3, 'UTC', '{}')`,
+  );
   await mine(`INSERT INTO structures (garden_id, id, name, kind, details) VALUES ($g, $g, 's', 'roundArch', '{}')`);
   await mine(`INSERT INTO stock_items (garden_id, id, tag, kind, material, grade, details) VALUES ($g, $g, 'D1', 'door', 'doorSalvaged', 'A', '{}')`);
   await mine(`INSERT INTO builds (garden_id, id, name, site_id, structure_id, wishes, crew, budget) VALUES ($g, $g, 'b', $g, $g, '{}', '{}', '{}')`);
   await mine(`INSERT INTO stock_claims (garden_id, id, stock_item_id, unit_item, build_id) VALUES ($g, $g, $g, true, $g)`);
-  await mine(`INSERT INTO prices (garden_id, id, material, unit, pack_amount, pack_price_minor, currency, supplier) VALUES ($g, $g, 'm', 'm', 1, 100, 'EUR', 'yard')`);
+  await mine(
+    `INSERT INTO prices (garden_id, id, material, unit, pack_amount, pack_price_minor, currency, supplier) VALUES ($g, $g, 'm', 'm', 1, 100, 'EUR', 'yard')`,
+  );
   await mine(`INSERT INTO exchange_rates (garden_id, id, from_currency, to_currency, rate, read_on) VALUES ($g, $g, 'EUR', 'USD', 1.1, '2026-01-01')`);
-  await mine(`INSERT INTO plan_revisions (garden_id, id, build_id, revision, as_of, inputs, inputs_sha256, seed) VALUES ($g, $g, $g, 1, '2026-01-01', '{}', '${'a'.repeat(64)}', 1)`);
+  await mine(
+    `INSERT INTO plan_revisions (garden_id, id, build_id, revision, as_of, inputs, inputs_sha256, seed) VALUES ($g, $g, $g, 1, '2026-01-01', '{}', '${'a'.repeat(64)}', 1)`,
+  );
   await mine(`INSERT INTO plan_results (garden_id, plan_id, schema_version, engine_version, result, timings, attempt) VALUES ($g, $g, 1, '1', '{}', '{}', 1)`);
   await mine(`INSERT INTO plan_reviews (garden_id, id, plan_id, decision, reviewer) VALUES ($g, $g, $g, 'reviewed', 'r')`);
   await mine(`INSERT INTO plan_staleness (garden_id, id, plan_id, reason) VALUES ($g, $g, $g, 'price')`);
   await mine(`INSERT INTO plan_as_builts (garden_id, id, plan_id, observed_on, details) VALUES ($g, $g, $g, '2026-01-01', '{}')`);
-  await mine(`INSERT INTO files (garden_id, id, name, media_type, byte_count, sha256, content) VALUES ($g, $g, 'f', 'text/plain', 1, encode(sha256('a'), 'hex'), 'a')`);
+  await mine(
+    `INSERT INTO files (garden_id, id, name, media_type, byte_count, sha256, content) VALUES ($g, $g, 'f', 'text/plain', 1, encode(sha256('a'), 'hex'), 'a')`,
+  );
   await mine(`INSERT INTO documents (garden_id, id, plan_id, options, file_id) SELECT $g, $g, $g, '{}', null`);
-  await mine(`INSERT INTO idempotency_answers (garden_id, key_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`);
+  await mine(
+    `INSERT INTO idempotency_answers (garden_id, key_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`,
+  );
 };
 
 beforeAll(async () => {
@@ -73,25 +87,33 @@ afterAll(async () => {
   await database.drop();
 });
 
-const tenantTables = (): Promise<string[]> => column(`SELECT c.relname AS name FROM pg_attribute a JOIN pg_class c ON c.oid = a.attrelid WHERE a.attname = 'garden_id' AND c.relkind = 'r' AND c.relnamespace = 'public'::regnamespace ORDER BY 1`);
+const tenantTables = (): Promise<string[]> =>
+  column(
+    `SELECT c.relname AS name FROM pg_attribute a JOIN pg_class c ON c.oid = a.attrelid WHERE a.attname = 'garden_id' AND c.relkind = 'r' AND c.relnamespace = 'public'::regnamespace ORDER BY 1`,
+  );
 
 describe('catalogue', () => {
   test('a table without garden_id is on the short list', async () => {
-    const all = await column(`SELECT relname AS name FROM pg_class WHERE relkind IN ('r', 'p', 'm', 'v', 'f') AND relnamespace = 'public'::regnamespace ORDER BY 1`);
+    const all = await column(
+      `SELECT relname AS name FROM pg_class WHERE relkind IN ('r', 'p', 'm', 'v', 'f') AND relnamespace = 'public'::regnamespace ORDER BY 1`,
+    );
     const tenant = await tenantTables();
     expect(tenant.length).toBeGreaterThanOrEqual(17);
     expect(all.filter((name) => !tenant.includes(name))).toEqual(WITHOUT_GARDEN);
   });
 
   test('row security is enabled, forced and has both clauses on every tenant table', async () => {
-    const { rows } = await admin.query<{ name: string; enabled: boolean; forced: boolean; good: number; open: number }>(`
+    const { rows } = await admin.query<{ name: string; enabled: boolean; forced: boolean; good: number; open: number }>(
+      `
       SELECT c.relname AS name, c.relrowsecurity AS enabled, c.relforcerowsecurity AS forced,
              count(p.*) FILTER (WHERE p.polcmd = '*' AND p.polpermissive AND p.polroles = '{0}'
                AND pg_get_expr(p.polqual, p.polrelid) = pg_get_expr(p.polwithcheck, p.polrelid)
                AND pg_get_expr(p.polqual, p.polrelid) LIKE '%= (NULLIF(current_setting(''app.garden_id''::text, true), ''''::text))::uuid)')::int AS good,
              count(p.*) FILTER (WHERE p.polroles <> ARRAY[(SELECT oid FROM pg_roles WHERE rolname = 'lathwork_owner')] AND p.polname <> 'own_garden')::int AS open
         FROM pg_class c LEFT JOIN pg_policy p ON p.polrelid = c.oid
-       WHERE c.relname = ANY($1) GROUP BY c.oid ORDER BY 1`, [[...(await tenantTables()), 'gardens']]);
+       WHERE c.relname = ANY($1) GROUP BY c.oid ORDER BY 1`,
+      [[...(await tenantTables()), 'gardens']],
+    );
     expect(rows.length).toBeGreaterThanOrEqual(18);
     for (const row of rows) expect(row).toMatchObject({ enabled: true, forced: true, good: 1, open: 0 });
   });
@@ -146,16 +168,28 @@ describe('catalogue', () => {
 
   test('rows are removed from one table only, and finished things are never changed', async () => {
     const may = (right: string): Promise<string[]> =>
-      column(`SELECT relname AS name FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND has_any_column_privilege('lathwork_app', oid, '${right}') ORDER BY 1`);
-    expect(await column(`SELECT relname AS name FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND has_table_privilege('lathwork_app', oid, 'DELETE, TRUNCATE')`)).toEqual(['idempotency_answers']);
-    for (const fixed of ['audit_entries', 'plan_results', 'plan_reviews', 'plan_as_builts', 'files', 'climate_stations', '_prisma_migrations']) expect(await may('UPDATE')).not.toContain(fixed);
-    expect(await column(`SELECT attname AS name FROM pg_attribute WHERE attrelid = 'plan_revisions'::regclass AND attnum > 0 AND has_column_privilege('lathwork_app', attrelid, attnum, 'UPDATE') ORDER BY 1`)).toEqual(['attempt', 'finished_at', 'problem', 'started_at', 'state']);
+      column(
+        `SELECT relname AS name FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND has_any_column_privilege('lathwork_app', oid, '${right}') ORDER BY 1`,
+      );
+    expect(
+      await column(
+        `SELECT relname AS name FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND has_table_privilege('lathwork_app', oid, 'DELETE, TRUNCATE')`,
+      ),
+    ).toEqual(['idempotency_answers']);
+    for (const fixed of ['audit_entries', 'plan_results', 'plan_reviews', 'plan_as_builts', 'files', 'climate_stations', '_prisma_migrations'])
+      expect(await may('UPDATE')).not.toContain(fixed);
+    expect(
+      await column(
+        `SELECT attname AS name FROM pg_attribute WHERE attrelid = 'plan_revisions'::regclass AND attnum > 0 AND has_column_privilege('lathwork_app', attrelid, attnum, 'UPDATE') ORDER BY 1`,
+      ),
+    ).toEqual(['attempt', 'finished_at', 'problem', 'started_at', 'state']);
   });
 });
 
 describe('gardens apart', () => {
   test('without a garden no table gives a row, before and after a transaction of one', async () => {
-    const count = async (): Promise<number[]> => Promise.all((await tenantTables()).map(async (table) => Number((await app.query(`SELECT count(*) AS n FROM ${table}`)).rows[0].n)));
+    const count = async (): Promise<number[]> =>
+      Promise.all((await tenantTables()).map(async (table) => Number((await app.query(`SELECT count(*) AS n FROM ${table}`)).rows[0].n)));
     const fresh = makePool(database.url, 1);
     expect((await fresh.query('SELECT count(*)::int AS n FROM sites')).rows[0].n).toBe(0);
     await fresh.end();
@@ -179,11 +213,14 @@ describe('gardens apart', () => {
   });
 
   test('the owner of the tables is bound too', async () => {
-    for (const table of (await tenantTables()).filter((name) => name !== 'api_keys')) expect([table, (await owner.query(`SELECT count(*)::int AS n FROM ${table}`)).rows[0].n]).toEqual([table, 0]);
+    for (const table of (await tenantTables()).filter((name) => name !== 'api_keys'))
+      expect([table, (await owner.query(`SELECT count(*)::int AS n FROM ${table}`)).rows[0].n]).toEqual([table, 0]);
   });
 
   test('a row for another garden is refused, and so is moving one there', async () => {
-    await expect(asApp(A, `INSERT INTO structures (garden_id, id, name, kind, details) VALUES ($1, gen_random_uuid(), 'x', 'leanTo', '{}')`, [B])).rejects.toMatchObject({ code: '42501' });
+    await expect(
+      asApp(A, `INSERT INTO structures (garden_id, id, name, kind, details) VALUES ($1, gen_random_uuid(), 'x', 'leanTo', '{}')`, [B]),
+    ).rejects.toMatchObject({ code: '42501' });
     await expect(asApp(A, 'UPDATE sites SET garden_id = $1', [B])).rejects.toMatchObject({ code: '42501' });
     expect((await asApp(A, 'UPDATE sites SET version = 9 WHERE garden_id = $1', [B])).rowCount).toBe(0);
   });
@@ -211,13 +248,14 @@ describe('gardens apart', () => {
   });
 
   test('the history can be added to, not changed', async () => {
-    for (const sql of ["UPDATE audit_entries SET action = 'x'", 'DELETE FROM audit_entries', 'TRUNCATE audit_entries']) await expect(asApp(A, sql)).rejects.toMatchObject({ code: '42501' });
+    for (const sql of ["UPDATE audit_entries SET action = 'x'", 'DELETE FROM audit_entries', 'TRUNCATE audit_entries'])
+      await expect(asApp(A, sql)).rejects.toMatchObject({ code: '42501' });
   });
 });
 
 describe('limits', () => {
   test('a single thing is claimed once at a time', async () => {
-    const claim = "INSERT INTO stock_claims (garden_id, id, stock_item_id, unit_item, build_id) VALUES ($1, gen_random_uuid(), $1, true, $1)";
+    const claim = 'INSERT INTO stock_claims (garden_id, id, stock_item_id, unit_item, build_id) VALUES ($1, gen_random_uuid(), $1, true, $1)';
     await expect(asApp(A, claim, [A])).rejects.toMatchObject({ code: '23P01', constraint: 'stock_claims_one_active' });
     await asApp(A, 'UPDATE stock_claims SET released_at = now() WHERE stock_item_id = $1', [A]);
     // A claim that calls a single thing a lot does not get round it.
@@ -227,14 +265,21 @@ describe('limits', () => {
 
   test('a lot is never shared out beyond its count, also when claims arrive together', async () => {
     const lot = '019a0000-0000-7000-8000-0000000000f1';
-    await asApp(A, "INSERT INTO stock_items (garden_id, id, tag, kind, material, grade, count, unit_item, details) VALUES ($1, $2, 'L1', 'board', 'm', 'B', 10, false, '{}')", [A, lot]);
+    await asApp(
+      A,
+      "INSERT INTO stock_items (garden_id, id, tag, kind, material, grade, count, unit_item, details) VALUES ($1, $2, 'L1', 'board', 'm', 'B', 10, false, '{}')",
+      [A, lot],
+    );
     const many = makePool(database.url, 8);
     const claim = async (): Promise<boolean> => {
       const client = await many.connect();
       try {
         await client.query('BEGIN');
         await client.query("SELECT set_config('app.garden_id', $1, true)", [A]);
-        await client.query('INSERT INTO stock_claims (garden_id, id, stock_item_id, unit_item, build_id, count) VALUES ($1, gen_random_uuid(), $2, false, $1, 3)', [A, lot]);
+        await client.query(
+          'INSERT INTO stock_claims (garden_id, id, stock_item_id, unit_item, build_id, count) VALUES ($1, gen_random_uuid(), $2, false, $1, 3)',
+          [A, lot],
+        );
         await client.query('COMMIT');
         return true;
       } catch (error) {
@@ -251,7 +296,7 @@ describe('limits', () => {
   });
 
   test.each([
-    ['latitude', "UPDATE sites SET latitude_deg = 91"],
+    ['latitude', 'UPDATE sites SET latitude_deg = 91'],
     ['elevation below any ground', 'UPDATE sites SET elevation_m = -431'],
     ['unknown kind', "UPDATE structures SET kind = 'dome'"],
     ['no pieces', 'UPDATE stock_items SET count = 0'],
@@ -267,7 +312,9 @@ describe('limits', () => {
 
 describe('weather stations', () => {
   test('are loaded once, with missing months kept missing', async () => {
-    const { rows } = await admin.query<{ n: number; missing: number }>(`SELECT count(*)::int AS n, count(*) FILTER (WHERE months @> '[{"sunshineH": null}]')::int AS missing FROM climate_stations`);
+    const { rows } = await admin.query<{ n: number; missing: number }>(
+      `SELECT count(*)::int AS n, count(*) FILTER (WHERE months @> '[{"sunshineH": null}]')::int AS missing FROM climate_stations`,
+    );
     expect(rows[0]?.n).toBeGreaterThan(2000);
     expect(rows[0]?.missing).toBeGreaterThan(100);
     expect(await seedTables(database.ownerUrl)).toBe(0);

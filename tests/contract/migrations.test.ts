@@ -21,7 +21,11 @@ afterAll(async () => {
   await database.drop();
 });
 
-const prisma = (...args: string[]) => spawnSync(process.execPath, ['tools/prisma.mjs', ...args], { encoding: 'utf8', env: { ...process.env, NODE_OPTIONS: '', DATABASE_OWNER_URL: database.ownerUrl } });
+const prisma = (...args: string[]) =>
+  spawnSync(process.execPath, ['tools/prisma.mjs', ...args], {
+    encoding: 'utf8',
+    env: { ...process.env, NODE_OPTIONS: '', DATABASE_OWNER_URL: database.ownerUrl },
+  });
 const diffTo = (schema: string) => prisma('migrate', 'diff', '--from-migrations', 'prisma/migrations', '--to-schema', schema, '--exit-code');
 
 test('migrations and schema say the same', () => {
@@ -45,8 +49,18 @@ test('what start-up recorded is what Prisma itself would have', () => {
 
 test('every migration is recorded once, with the checksum of its file', async () => {
   const { rows } = await owner.query('SELECT migration_name AS name, checksum FROM _prisma_migrations ORDER BY 1');
-  const files = readdirSync('prisma/migrations', { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name).sort();
-  expect(rows).toEqual(files.map((name) => ({ name, checksum: createHash('sha256').update(readFileSync(`prisma/migrations/${name}/migration.sql`)).digest('hex') })));
+  const files = readdirSync('prisma/migrations', { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort();
+  expect(rows).toEqual(
+    files.map((name) => ({
+      name,
+      checksum: createHash('sha256')
+        .update(readFileSync(`prisma/migrations/${name}/migration.sql`))
+        .digest('hex'),
+    })),
+  );
   expect(await pendingMigrations(owner)).toEqual([]);
 });
 
@@ -69,7 +83,12 @@ test('a failing migration is undone as a whole, an edited one is refused', async
 });
 
 test('no SQL file holds a password', () => {
-  const files = [...readdirSync('prisma/migrations', { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.sql')).map((file) => `prisma/migrations/${file}`), 'prisma/grants.sql'];
+  const files = [
+    ...readdirSync('prisma/migrations', { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.sql'))
+      .map((file) => `prisma/migrations/${file}`),
+    'prisma/grants.sql',
+  ];
   expect(files.length).toBeGreaterThanOrEqual(5);
   for (const file of files) expect(readFileSync(file, 'utf8')).not.toMatch(/\bPASSWORD\s+'/i);
 });

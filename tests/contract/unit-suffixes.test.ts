@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from '@jest/globals';
 import { DocumentRequestSchema, PlanInputsSchema, PlanResultSchema } from '@lathwork/model';
-import { UNIT_BY_SUFFIX } from '@lathwork/units';
+import { unitOfName } from '@lathwork/units';
 
 type Json = Record<string, unknown>;
 
@@ -19,12 +19,6 @@ const WITHOUT_UNIT = new Set([
 /** Members of a range take the unit of the name above them. */
 const INHERITS = new Set(['p10', 'p50', 'p90', 'low', 'likely', 'high']);
 
-const suffixes = Object.keys(UNIT_BY_SUFFIX).sort((a, b) => b.length - a.length) as (keyof typeof UNIT_BY_SUFFIX)[];
-const unitOf = (name: string): string | undefined => {
-  const s = suffixes.find((suffix) => name.endsWith(suffix) && /[a-z0-9]/.test(name.at(-suffix.length - 1) ?? ''));
-  return s && UNIT_BY_SUFFIX[s];
-};
-
 const isNumber = (s: Json): boolean => s['type'] === 'number' || s['type'] === 'integer' || (Array.isArray(s['type']) && s['type'].some((t) => t === 'number' || t === 'integer'));
 
 /** Walks a JSON Schema and reports each number whose name does not carry its unit, or carries another one. */
@@ -33,7 +27,7 @@ const faultsOf = (schema: unknown, name: string, at: string, out: string[] = [])
   if (typeof schema !== 'object' || schema === null || Array.isArray(schema)) return out;
   const s = schema as Json;
   if (isNumber(s) && !WITHOUT_UNIT.has(name)) {
-    const carried = unitOf(name);
+    const carried = unitOfName(name);
     if (!carried) out.push(`${at}: a number without a unit in its name`);
     else if (typeof s['unit'] === 'string' && s['unit'] !== carried) out.push(`${at}: named in ${carried}, stated in ${s['unit']}`);
   }
@@ -66,7 +60,7 @@ test('every number column of the database carries its unit in its name', () => {
   const prisma = readFileSync('prisma/schema.prisma', 'utf8');
   const columns = [...prisma.matchAll(/^ {2}(\w+)\s+(Int|Float|Decimal|BigInt)\b/gm)].map((m) => m[1] as string);
   expect(columns.length).toBeGreaterThan(10);
-  expect(columns.filter((c) => !WITHOUT_UNIT.has(c) && !unitOf(c))).toEqual([]);
+  expect(columns.filter((c) => !WITHOUT_UNIT.has(c) && !unitOfName(c))).toEqual([]);
 });
 
 test('the walk does catch a planted fault', () => {

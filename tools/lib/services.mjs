@@ -66,7 +66,7 @@ export async function startProduct({ apiPort, embeddedDir, durable = true, logLe
   const [reportSecret, operatorToken] = [secret(), secret()];
   const reportUrl = `http://127.0.0.1:${reportPort}`;
   const apiUrl = `http://127.0.0.1:${port}`;
-  const report = launch('report', 'apps/report/dist/main.js', { REPORT_HOST: '127.0.0.1', REPORT_PORT: String(reportPort), REPORT_SECRET: reportSecret, REPORT_LOG_LEVEL: logLevel });
+  const report = launch('report', 'apps/report/dist/main.js', { REPORT_HOST: '127.0.0.1', REPORT_PORT: String(reportPort), REPORT_SECRET: reportSecret, REPORT_LOG_LEVEL: 'info' });
   const api = launch('api', 'apps/api/dist/main.js', {
     HOST: '127.0.0.1',
     PORT: String(port),

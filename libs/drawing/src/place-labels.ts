@@ -8,6 +8,8 @@ export interface MarkToPlace {
   source: MarkSource;
   /** The spot on the thing the leader ends at. */
   at: XY;
+  /** Other spots on the same thing, tried in turn when the first has no room about it. */
+  otherSpots?: readonly XY[];
   /** The mark may stand on the thing itself, without a leader, when this box has room for it. */
   within?: Rect;
 }
@@ -59,6 +61,7 @@ function gridOf(bounds: Rect): XY[] {
 }
 
 interface Choice {
+  at: XY;
   centre: XY;
   leader: boolean;
   cost: number;
@@ -74,7 +77,7 @@ function onTheThing(plate: Plate, mark: MarkToPlace, bounds: Rect): Choice | nul
       const box = markRect(centre, mark.label, mark.source);
       if (!inside(grow(box, 0.8), within) || !allowed(plate, box, centre, null, bounds, 'all')) continue;
       const cost = linesUnder(plate, box) + 4 * Math.abs(fx - 0.5) + 4 * Math.abs(fy - 0.5);
-      if (best === null || cost < best.cost) best = { centre, leader: false, cost };
+      if (best === null || cost < best.cost) best = { at: centre, centre, leader: false, cost };
     }
   return best;
 }
@@ -87,17 +90,18 @@ function beside(plate: Plate, mark: MarkToPlace, bounds: Rect, spots: readonly X
     const box = markRect(centre, mark.label, mark.source);
     if (!allowed(plate, box, centre, mark.at, bounds, strict)) continue;
     const cost = far * 0.5 + COST.covers * linesUnder(plate, box) + COST.leaderCrosses * linesCrossed(plate, centre, mark.at);
-    if (best === null || cost < best.cost) best = { centre, leader: true, cost };
+    if (best === null || cost < best.cost) best = { at: mark.at, centre, leader: true, cost };
   }
   return best;
 }
 
 function anywhere(plate: Plate, mark: MarkToPlace, bounds: Rect): Choice | null {
-  const near = candidates(mark.at, bounds);
-  for (const strict of STRICTNESS) {
-    const choice = beside(plate, mark, bounds, near, strict) ?? beside(plate, mark, bounds, gridOf(bounds), strict);
-    if (choice !== null) return choice;
-  }
+  for (const strict of STRICTNESS)
+    for (const at of [mark.at, ...(mark.otherSpots ?? [])]) {
+      const there = { ...mark, at };
+      const choice = beside(plate, there, bounds, candidates(at, bounds), strict) ?? beside(plate, there, bounds, gridOf(bounds), strict);
+      if (choice !== null) return choice;
+    }
   return null;
 }
 
@@ -106,7 +110,7 @@ export function placeMarks(plate: Plate, marks: readonly MarkToPlace[], bounds: 
   for (const mark of marks) {
     const choice = onTheThing(plate, mark, bounds) ?? anywhere(plate, mark, bounds);
     if (choice === null) throw new DoesNotFitError(`no room for the mark ${mark.label}`);
-    if (choice.leader) plate.leader(choice.centre, mark.at);
+    if (choice.leader) plate.leader(choice.centre, choice.at);
     drawMark(plate, choice.centre, mark.label, mark.source);
   }
 }

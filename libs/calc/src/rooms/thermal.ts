@@ -123,13 +123,14 @@ const monthRow = (b: Bench, climate: ClimateResult, month: number, draws: readon
   const clear = climate.clearDays.find((d) => d.month === month);
   const planned = AS_PLANNED(b.shelter);
   const run = (v: Variant, o: Opening, day: HourlyDay) => over(b, v, o, day, draws, MONTH_SPIN_UP);
-  const asPlanned = night ? run(planned, 'never', night) : null;
-  const inner = night && asPlanned ? (planned.innerCover ? asPlanned : run({ ...planned, innerCover: true }, 'never', night)) : null;
+  // The month chart shows what the inner cover buys, so both ways are always run, whatever the plan has.
   const dayVariant = { ...planned, innerCover: false };
+  const open = night ? run(dayVariant, 'never', night) : null;
+  const inner = night ? run({ ...planned, innerCover: true }, 'never', night) : null;
   return {
     month,
     outsideLowC: night ? lowOf(night) : null,
-    insideLowC: asPlanned ? rangeOf(asPlanned.airMinC) : null,
+    insideLowC: open ? rangeOf(open.airMinC) : null,
     innerCoverLowC: inner ? rangeOf(inner.airMinC) : null,
     outsideHighC: clear ? highOf(clear) : null,
     closedHighC: clear ? rangeOf(run(dayVariant, 'never', clear).airMaxC) : null,

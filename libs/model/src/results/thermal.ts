@@ -29,6 +29,7 @@ export type DayRun = Static<typeof DayRunSchema>;
 export const ThermalMonthSchema = object({
   month: Type.Integer({ minimum: 1, maximum: 12 }),
   outsideLowC: orNull(quantity('degC')),
+  /** The shelter as planned but without an inner cover over the crop, and with one. */
   insideLowC: orNull(range('degC')),
   innerCoverLowC: orNull(range('degC')),
   outsideHighC: orNull(quantity('degC')),
