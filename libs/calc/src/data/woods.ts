@@ -13,7 +13,8 @@ export interface WoodGrade {
   leastModulusPa: number;
   gravityRatio: number;
 }
-const grade = (fb: number, ft: number, fv: number, fcp: number, fc: number, e: number, emin: number, g: number): WoodGrade => {
+/** In the order of the table: Fb, Ft, Fv, Fc across, Fc along, E, Emin (psi), G. */
+const grade = (...[fb, ft, fv, fcp, fc, e, emin, g]: [number, number, number, number, number, number, number, number]): WoodGrade => {
   const pa = (psi: number) => cited(psi * PSI, 'Pa', 'NDS-2015', 'supplement table 4A');
   return { bendingPa: pa(fb), tensionPa: pa(ft), shearPa: pa(fv), acrossGrainPa: pa(fcp), alongGrainPa: pa(fc), modulusPa: pa(e), leastModulusPa: pa(emin), gravityRatio: cited(g, '1', 'NDS-2015', 'table 12.3.3A', { min: 0.3, max: 0.8 }) };
 };

@@ -74,7 +74,9 @@ const gustLimitMPerS = (args: AnchorageArgs, capacityN: number): number | null =
   const limits = wind.posts.flatMap((post) => {
     const tributaryM = geometry.posts.find((p) => p.postId === post.postId)?.tributaryM ?? 0;
     const heldN = (SERVICE_DEAD * (wind.deadLoadN ?? 0) * tributaryM) / structure.lengthM / 2;
-    return post.upliftN > 0 ? [(wind.gustMPerS ?? 0) * Math.sqrt((capacityN + heldN) / ((post.upliftN + heldN) / factor))] : [];
+    // The whole of what a strength-level gust asks of this post: its service demand with the own weight added back.
+    const askedN = (demandOf(post, structure.anchor, args.site) + heldN) / factor;
+    return post.upliftN > 0 ? [(wind.gustMPerS ?? 0) * Math.sqrt((capacityN + heldN) / askedN)] : [];
   });
   return limits.length === 0 ? null : Math.min(...limits);
 };

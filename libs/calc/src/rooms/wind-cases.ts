@@ -116,13 +116,15 @@ const alongExternal = (shape: WindShape): External[] => {
   }));
 };
 
-const surfacesOf = (patches: readonly Patch[]): WindVariant['surfaces'] =>
-  [...new Set(patches.map((p) => p.label))].slice(0, 20).map((surface) => {
-    const same = patches.filter((p) => p.label === surface);
-    // The hardest pull of what goes under one name.
-    const worst = same.reduce((a, b) => (Math.abs(b.netPa) > Math.abs(a.netPa) ? b : a));
-    return { surface, cp: worst.cp, netPa: worst.netPa };
-  });
+/** One line for each name, with the hardest pull or push of what goes under it. */
+const surfacesOf = (patches: readonly Patch[]): WindVariant['surfaces'] => {
+  const byName = new Map<string, Patch>();
+  for (const p of patches) {
+    const known = byName.get(p.label);
+    if (!known || Math.abs(p.netPa) > Math.abs(known.netPa)) byName.set(p.label, p);
+  }
+  return [...byName].slice(0, 20).map(([surface, p]) => ({ surface, cp: p.cp, netPa: p.netPa }));
+};
 
 interface Settings {
   qPa: number;
@@ -162,13 +164,14 @@ const workOut = (shape: WindShape, external: External, enclosure: Enclosure, set
   return { direction, enclosure, upliftN: raised(t.upliftN, set.raise), shearN: t.shearN * set.raise, overturningNm: raised(t.overturningNm, set.raise), surfaces: surfacesOf(patches), posts };
 };
 
+/** By how much the demand is raised where coefficients were recalled and not read. */
+export const recalledRaise = (standard: 'ASCE 7-16' | 'EN 1991-1-4', kind: StructureInputs['kind']): number => (standard === 'EN 1991-1-4' || kind === 'roundArch' ? MEMORY_RAISE : 1);
+
 /** Every wind of ASCE 7-16: three directions, closed and with one side open, suction and push inside. */
-export const asceVariants = (shape: WindShape, qPa: number): WindVariant[] => {
-  const raise = shape.structure.kind === 'roundArch' ? MEMORY_RAISE : 1;
-  return [...acrossExternal(shape), ...alongExternal(shape)].flatMap((external) =>
+export const asceVariants = (shape: WindShape, qPa: number, raise: number): WindVariant[] =>
+  [...acrossExternal(shape), ...alongExternal(shape)].flatMap((external) =>
     (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) => [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: GUST_FACTOR, inside: sign * GCPI[enclosure], raise, leastLoads: true }))),
   );
-};
 
 const enAcross = (shape: WindShape): External[] => {
   const { structure, geometry, pitchDeg } = shape;
@@ -229,7 +232,7 @@ const enAlong = (shape: WindShape): External[] => {
 };
 
 /** Winds of EN 1991-1-4 on a duopitch: the walls and the inside are recalled, so the demand is raised. `qPa` carries the factor of EN 1990. */
-export const enVariants = (shape: WindShape, qPa: number): WindVariant[] =>
+export const enVariants = (shape: WindShape, qPa: number, raise: number): WindVariant[] =>
   [...enAcross(shape), ...enAlong(shape)].flatMap((external) =>
-    (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) => [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: 1, inside: sign * EN_INSIDE[enclosure], raise: MEMORY_RAISE, leastLoads: false }))),
+    (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) => [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: 1, inside: sign * EN_INSIDE[enclosure], raise, leastLoads: false }))),
   );

@@ -99,15 +99,26 @@ const stretches = (posts: GeometryResult['posts']): { post: GeometryResult['post
 
 /**
  * What the wind alone asks of every post. Each bow is a frame on two feet that carries the patches on its own stretch,
- * so its vertical reactions follow from equilibrium; both legs share the push.
+ * so its vertical reactions follow from equilibrium; both legs share the push. A patch presses alike along its length,
+ * so its reactions are found once for a metre of ridge and then taken by the length that a post answers for.
  */
-export const postReactions = (patches: readonly Patch[], push: Push, structure: StructureInputs, posts: GeometryResult['posts']): PostReaction[] =>
-  stretches(posts).map(({ post, fromM, toM }) => {
+export const postReactions = (patches: readonly Patch[], push: Push, structure: StructureInputs, posts: GeometryResult['posts']): PostReaction[] => {
+  const perMetre = patches.map((patch) => ({ patch, r: twoLegReactions(forcesOn([{ ...patch, fromM: 0, toM: 1 }], 0, 1), structure.widthM) }));
+  const extra = twoLegReactions([{ xN: push.shearN, zN: 0, xM: 0, zM: push.atM }], structure.widthM);
+  return stretches(posts).map(({ post, fromM, toM }) => {
+    const left = post.row === 'A';
     const share = (toM - fromM) / structure.lengthM;
-    const forces = [...forcesOn(patches, fromM, toM), { xN: push.shearN * share, zN: 0, xM: 0, zM: push.atM }];
-    const r = twoLegReactions(forces, structure.widthM);
-    return { postId: post.postId, pullN: post.row === 'A' ? r.leftN : r.rightN, horizontalN: Math.abs(r.shearN) / 2 };
+    let pullN = share * (left ? extra.leftN : extra.rightN);
+    let shearN = share * push.shearN;
+    for (const { patch, r } of perMetre) {
+      const lengthM = Math.min(patch.toM, toM) - Math.max(patch.fromM, fromM);
+      if (lengthM <= 0) continue;
+      pullN += lengthM * (left ? r.leftN : r.rightN);
+      shearN += lengthM * r.shearN;
+    }
+    return { postId: post.postId, pullN, horizontalN: Math.abs(shearN) / 2 };
   });
+};
 
 /** Totals of the whole shelter, across the ridge. */
 export const totalsAcross = (patches: readonly Patch[], push: Push, structure: StructureInputs, toward: 'right' | 'left'): { upliftN: number; shearN: number; overturningNm: number } => {

@@ -5,7 +5,7 @@ import { GRAVITY_M_PER_S2 } from '../physics/statics.js';
 import type { SourceId } from '../sources/bibliography.js';
 import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
 import { windApproach, type WindApproach } from './wind-basis.js';
-import { asceVariants, enVariants, sectionOf, type WindShape, type WindVariant } from './wind-cases.js';
+import { asceVariants, enVariants, recalledRaise, sectionOf, type WindShape, type WindVariant } from './wind-cases.js';
 import { archCp, claddingRoofGcp, claddingWallGcp } from './wind-coefficients.js';
 import { claddingExposureFactor, elevationFactor, enPeakPressurePa, exposureFactor, velocityPressurePa, type EnTerrain } from './wind-pressure.js';
 
@@ -140,7 +140,7 @@ const remarks = (args: WindArgs, variants: readonly WindVariant[], en: boolean, 
   const push = Math.max(...variants.filter((v) => v.direction === 'parallel').map((v) => v.shearN));
   const extraUpliftN = (serviceWind * push * sectionOf(geometry).centreM) / structure.lengthM / 2;
   notes.push(note('lengthwise-push', 'note', { endPushN: serviceWind * push, extraUpliftPerCornerN: extraUpliftN }));
-  if (en || structure.openings.length > 0) notes.push(note('door-open-in-a-gust', 'care', { openingsCount: structure.openings.length }));
+  if (structure.openings.length > 0) notes.push(note('door-open-in-a-gust', 'care', { openingsCount: structure.openings.length }));
   notes.push(note('frame-not-checked', 'note'));
   return notes;
 };
@@ -198,7 +198,8 @@ export const computeWind = (args: WindArgs): RoomOutput<WindResult> => {
   if (approach.standard === 'none' || stopped) return { result: emptyResult(heightM, dead.deadN, approach), notes, sources: [] };
 
   const p = pressures(approach, site, heightM, structure.ridgeM);
-  const variants = en ? enVariants(shape, p.qPa) : asceVariants(shape, p.qPa);
+  const raise = recalledRaise(approach.standard, structure.kind);
+  const variants = en ? enVariants(shape, p.qPa, raise) : asceVariants(shape, p.qPa, raise);
   const { posts, liftsAtMPerS } = postLoads(variants, args, dead.deadN, p.gustMPerS, p.serviceWind);
   const result: WindResult = {
     // Loads are found here and capacities elsewhere: a shelter that its own weight does not hold always wants help.
