@@ -5,14 +5,33 @@ import fc from 'fast-check';
 import { asceVariants, enVariants, type WindShape } from '../../libs/calc/src/rooms/wind-cases.js';
 import { exampleSite, exampleStructure, geometryFixture } from '../support/loads-fixture.js';
 
-const windOf = (speedMPerS: number): WindBasis => ({ speedMPerS, averaging: 'gust3s', level: 'ultimate', codeEdition: 'ASCE 7-16', riskCategory: 'I', source: 'a draw', readOn: '2026-01-01' });
+const windOf = (speedMPerS: number): WindBasis => ({
+  speedMPerS,
+  averaging: 'gust3s',
+  level: 'ultimate',
+  codeEdition: 'ASCE 7-16',
+  riskCategory: 'I',
+  source: 'a draw',
+  readOn: '2026-01-01',
+});
 
 /** Shelters of ordinary proportions; bows evenly spaced or not. */
 const shelter = fc
-  .record({ kind: fc.constantFrom<StructureInputs['kind']>('gableCanopy', 'roundArch', 'leanTo'), widthM: fc.double({ min: 2, max: 6, noNaN: true }), lengthM: fc.double({ min: 3, max: 12, noNaN: true }), eaveM: fc.double({ min: 0.5, max: 2.2, noNaN: true }), riseFrac: fc.double({ min: 0.1, max: 0.4, noNaN: true }), middleFrac: fc.double({ min: 0.2, max: 0.8, noNaN: true }), massKg: fc.double({ min: 20, max: 300, noNaN: true }) })
-  .map(({ kind, widthM, lengthM, eaveM, riseFrac, middleFrac, massKg }) => exampleStructure({ kind, widthM, lengthM, eaveM, ridgeM: eaveM + riseFrac * widthM, bowsAtM: [0, middleFrac * lengthM, lengthM], frameMassKg: massKg }));
+  .record({
+    kind: fc.constantFrom<StructureInputs['kind']>('gableCanopy', 'roundArch', 'leanTo'),
+    widthM: fc.double({ min: 2, max: 6, noNaN: true }),
+    lengthM: fc.double({ min: 3, max: 12, noNaN: true }),
+    eaveM: fc.double({ min: 0.5, max: 2.2, noNaN: true }),
+    riseFrac: fc.double({ min: 0.1, max: 0.4, noNaN: true }),
+    middleFrac: fc.double({ min: 0.2, max: 0.8, noNaN: true }),
+    massKg: fc.double({ min: 20, max: 300, noNaN: true }),
+  })
+  .map(({ kind, widthM, lengthM, eaveM, riseFrac, middleFrac, massKg }) =>
+    exampleStructure({ kind, widthM, lengthM, eaveM, ridgeM: eaveM + riseFrac * widthM, bowsAtM: [0, middleFrac * lengthM, lengthM], frameMassKg: massKg }),
+  );
 
-const wind = (structure: StructureInputs, speedMPerS = 45) => computeWind({ site: exampleSite({ wind: windOf(speedMPerS) }), structure, geometry: geometryFixture(structure) }).result;
+const wind = (structure: StructureInputs, speedMPerS = 45) =>
+  computeWind({ site: exampleSite({ wind: windOf(speedMPerS) }), structure, geometry: geometryFixture(structure) }).result;
 const shapeOf = (structure: StructureInputs): WindShape => {
   const geometry = geometryFixture(structure);
   return { structure, geometry, heightM: geometry.meanRoofHeightM, pitchDeg: geometry.roofSlopeDeg };
@@ -63,18 +82,22 @@ describe('wind', () => {
 
   test('on a gable, wind from the right is the mirror image of wind from the left', () => {
     fc.assert(
-      fc.property(shelter.filter((s) => s.kind !== 'leanTo'), (structure) => {
-        const variants = asceVariants(shapeOf(structure), 900, 1);
-        const left = variants.filter((v) => v.direction === 'normalFromLeft');
-        const right = variants.filter((v) => v.direction === 'normalFromRight');
-        expect(left.length).toBe(right.length);
-        left.forEach((l, i) => {
-          const r = right[i];
-          expect(r?.upliftN).toBeCloseTo(l.upliftN, 6);
-          expect(r?.overturningNm).toBeCloseTo(l.overturningNm, 6);
-          for (const p of l.posts) expect(r?.posts.find((q) => q.postId === p.postId.replace(/^[AB]/, (row) => (row === 'A' ? 'B' : 'A')))?.pullN).toBeCloseTo(p.pullN, 6);
-        });
-      }),
+      fc.property(
+        shelter.filter((s) => s.kind !== 'leanTo'),
+        (structure) => {
+          const variants = asceVariants(shapeOf(structure), 900, 1);
+          const left = variants.filter((v) => v.direction === 'normalFromLeft');
+          const right = variants.filter((v) => v.direction === 'normalFromRight');
+          expect(left.length).toBe(right.length);
+          left.forEach((l, i) => {
+            const r = right[i];
+            expect(r?.upliftN).toBeCloseTo(l.upliftN, 6);
+            expect(r?.overturningNm).toBeCloseTo(l.overturningNm, 6);
+            for (const p of l.posts)
+              expect(r?.posts.find((q) => q.postId === p.postId.replace(/^[AB]/, (row) => (row === 'A' ? 'B' : 'A')))?.pullN).toBeCloseTo(p.pullN, 6);
+          });
+        },
+      ),
       runs,
     );
   });
@@ -85,7 +108,9 @@ describe('wind', () => {
         const turned = { ...structure, bowsAtM: structure.bowsAtM.map((y) => structure.lengthM - y).reverse() };
         const [a, b] = [wind(structure), wind(turned)];
         const count = structure.bowsAtM.length;
-        a.posts.forEach((p) => expect(b.posts.find((q) => q.postId === `${p.postId[0]}${count + 1 - Number(p.postId.slice(1))}`)?.upliftN).toBeCloseTo(p.upliftN, 6));
+        a.posts.forEach((p) =>
+          expect(b.posts.find((q) => q.postId === `${p.postId[0]}${count + 1 - Number(p.postId.slice(1))}`)?.upliftN).toBeCloseTo(p.upliftN, 6),
+        );
       }),
       runs,
     );
@@ -108,7 +133,12 @@ describe('snow, anchors, screws', () => {
   test('more snow never bends a bow less, and the clearing depth does not hang on the snow', () => {
     fc.assert(
       fc.property(shelter, fc.double({ min: 0, max: 3000, noNaN: true }), fc.double({ min: 0, max: 3000, noNaN: true }), (structure, one, more) => {
-        const of = (loadPa: number) => computeSnow({ site: exampleSite({ snow: { loadPa, surface: 'ground', level: 'service', codeEdition: 'ASCE 7-16', source: 'a draw', readOn: '2026-01-01' } }), structure, geometry: geometryFixture(structure) }).result;
+        const of = (loadPa: number) =>
+          computeSnow({
+            site: exampleSite({ snow: { loadPa, surface: 'ground', level: 'service', codeEdition: 'ASCE 7-16', source: 'a draw', readOn: '2026-01-01' } }),
+            structure,
+            geometry: geometryFixture(structure),
+          }).result;
         const [a, b] = [of(one), of(one + more)];
         // Rain on snow is added only where there is little snow, so a flat roof may drop by that 5 psf: pitches here are above it.
         expect(b.bowMomentNm ?? -1).toBeGreaterThanOrEqual((a.bowMomentNm ?? 0) - 1e-9);

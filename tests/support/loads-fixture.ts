@@ -18,7 +18,15 @@ export const exampleSite = (over: Partial<SiteInputs> = {}): SiteInputs => ({
   nearHilltop: 'no',
   soilClass: '4A',
   frostDepthM: 0.6,
-  wind: { speedMPerS: 105 * MPH, averaging: 'gust3s', level: 'ultimate', codeEdition: 'ASCE 7-16', riskCategory: 'I', source: 'map of the standard', readOn: '2026-01-01' },
+  wind: {
+    speedMPerS: 105 * MPH,
+    averaging: 'gust3s',
+    level: 'ultimate',
+    codeEdition: 'ASCE 7-16',
+    riskCategory: 'I',
+    source: 'map of the standard',
+    readOn: '2026-01-01',
+  },
   snow: { loadPa: 25 * PSF, surface: 'ground', level: 'service', codeEdition: 'ASCE 7-16', source: 'map of the standard', readOn: '2026-01-01' },
   fallAcrossM: 0,
   fallAlongM: 0,
@@ -51,7 +59,16 @@ export const exampleStructure = (over: Partial<StructureInputs> = {}): Structure
   bedsM2: 10,
   airLeaks: 'ordinary',
   waterStores: [],
-  anchor: { kind: 'auger', perPostCount: 1, depthM: 0.76, diameterM: 0.1, installTorqueNm: 250 * FT * LB * 9.806_65, pulledToN: 'unknown', ballastKg: 'unknown', ballastIsWater: false },
+  anchor: {
+    kind: 'auger',
+    perPostCount: 1,
+    depthM: 0.76,
+    diameterM: 0.1,
+    installTorqueNm: 250 * FT * LB * 9.806_65,
+    pulledToN: 'unknown',
+    ballastKg: 'unknown',
+    ballastIsWater: false,
+  },
   hostWall: null,
   ...over,
 });
@@ -64,7 +81,9 @@ const profileOf = (s: StructureInputs): Point[] => {
   const rise = r - e;
   const radius = ((w / 2) ** 2 + rise ** 2) / (2 * rise);
   const phi = 2 * Math.atan2(rise, w / 2);
-  const arc = Array.from({ length: 33 }, (_, i) => at(w / 2 + radius * Math.sin(-phi + (2 * phi * i) / 32), r - radius + radius * Math.cos(-phi + (2 * phi * i) / 32)));
+  const arc = Array.from({ length: 33 }, (_, i) =>
+    at(w / 2 + radius * Math.sin(-phi + (2 * phi * i) / 32), r - radius + radius * Math.cos(-phi + (2 * phi * i) / 32)),
+  );
   return e > 0 ? [at(0, 0), ...arc, at(w, 0)] : arc;
 };
 
@@ -82,7 +101,13 @@ export const geometryFixture = (s: StructureInputs): GeometryResult => {
       return { postId: `${row}${i + 1}`, row, number: i + 1, at: { xM: row === 'A' ? 0 : s.widthM, yM: y, zM: 0 }, tributaryM: to - from };
     }),
   );
-  const along = (id: string, role: 'nailer' | 'leg' | 'rafter', lengthM: number) => ({ memberId: id, role, from: { xM: 0, yM: 0, zM: 0 }, to: { xM: 0, yM: lengthM, zM: 0 }, lengthM });
+  const along = (id: string, role: 'nailer' | 'leg' | 'rafter', lengthM: number) => ({
+    memberId: id,
+    role,
+    from: { xM: 0, yM: 0, zM: 0 },
+    to: { xM: 0, yM: lengthM, zM: 0 },
+    lengthM,
+  });
   return {
     footprintM2: s.widthM * s.lengthM,
     perimeterM: 2 * (s.widthM + s.lengthM),
@@ -98,7 +123,16 @@ export const geometryFixture = (s: StructureInputs): GeometryResult => {
     bowSpacingMaxM: Math.max(...bays),
     faces: [],
     posts,
-    members: [...bows.flatMap((_, i) => [along(`legA${i}`, 'leg', s.eaveM), along(`legB${i}`, 'leg', s.eaveM), along(`rafA${i}`, 'rafter', slopeM), along(`rafB${i}`, 'rafter', slopeM)]), along('nailA', 'nailer', s.lengthM), along('nailB', 'nailer', s.lengthM)],
+    members: [
+      ...bows.flatMap((_, i) => [
+        along(`legA${i}`, 'leg', s.eaveM),
+        along(`legB${i}`, 'leg', s.eaveM),
+        along(`rafA${i}`, 'rafter', slopeM),
+        along(`rafB${i}`, 'rafter', slopeM),
+      ]),
+      along('nailA', 'nailer', s.lengthM),
+      along('nailB', 'nailer', s.lengthM),
+    ],
     bowProfile: profileOf(s),
     openings: [],
     filmSheets: [],

@@ -1,13 +1,42 @@
-import { BAG_80LB_M3, BARE_PIPE_SILT_N, BURIED_PIPE_N, DEAD_WEIGHT_FRAC, SPIRAL_N, STAKE_N, TORQUE_FS, UNTESTED_SOIL_FS, WET_SOIL_FRAC, PULL_CHECK_FS } from '../../../libs/calc/src/data/anchors.js';
+import {
+  BAG_80LB_M3,
+  BARE_PIPE_SILT_N,
+  BURIED_PIPE_N,
+  DEAD_WEIGHT_FRAC,
+  SPIRAL_N,
+  STAKE_N,
+  TORQUE_FS,
+  UNTESTED_SOIL_FS,
+  WET_SOIL_FRAC,
+  PULL_CHECK_FS,
+} from '../../../libs/calc/src/data/anchors.js';
 import { PRESUMPTIVE_SOILS } from '../../../libs/calc/src/data/soils.js';
 import { embedmentConstrainedM, embedmentM, overturningNm, twoLegReactions } from '../../../libs/calc/src/physics/statics.js';
-import { ballastNeededN, barePipeUltimateN, concreteWeightN, deadWeightHoldN, guyTensionN, pierVolumeM3, soilConeN, torqueUltimateN } from '../../../libs/calc/src/rooms/anchorage-capacity.js';
+import {
+  ballastNeededN,
+  barePipeUltimateN,
+  concreteWeightN,
+  deadWeightHoldN,
+  guyTensionN,
+  pierVolumeM3,
+  soilConeN,
+  torqueUltimateN,
+} from '../../../libs/calc/src/rooms/anchorage-capacity.js';
 import { referenceTable, type CheckValue, type ReferenceCheck } from '../../support/reference.js';
 import { FT, IN, KGF, LBF, PSF } from '../../support/us-units.js';
 
 type Row = [id: string, unit: string, expected: CheckValue, abs: number, got: () => CheckValue];
 const table = (source: string, kind: ReferenceCheck['kind'], rows: readonly Row[]): ReferenceCheck[] =>
-  rows.map(([id, unit, expected, abs, got]) => ({ id, room: 'anchorage', kind, source, unit, expected, tolerance: { abs, why: 'digits printed in the source, or of its unit conversion' }, got }));
+  rows.map(([id, unit, expected, abs, got]) => ({
+    id,
+    room: 'anchorage',
+    kind,
+    source,
+    unit,
+    expected,
+    tolerance: { abs, why: 'digits printed in the source, or of its unit conversion' },
+    got,
+  }));
 
 const perFt = PSF / FT;
 const soilRow = (n: 1 | 2 | 3 | 4 | 5) => {
@@ -52,13 +81,29 @@ referenceTable('anchorage: capacities and soils', [
   ...table('Opened formulas, worked by hand', 'worked', [
     ['anchor.hud.fs', '-', 1.5, 1e-9, () => PULL_CHECK_FS],
     ['anchor.combo7', 'lb', 1440, 1e-6, () => 0.6 * 3000 - deadWeightHoldN(600)],
-    ['anchor.pier.12x36', 'ft3; lb; lb', [2.356, 353.4, 212.1], 0.1, () => [pier / FT ** 3, concreteWeightN(pier) / LBF, deadWeightHoldN(concreteWeightN(pier)) / LBF]],
+    [
+      'anchor.pier.12x36',
+      'ft3; lb; lb',
+      [2.356, 353.4, 212.1],
+      0.1,
+      () => [pier / FT ** 3, concreteWeightN(pier) / LBF, deadWeightHoldN(concreteWeightN(pier)) / LBF],
+    ],
     ['anchor.bag.80lb', 'bags', 4, 0, () => Math.ceil(pier / BAG_80LB_M3)],
     ['anchor.barrel.0p6', 'lb', 288.4, 0.1, () => deadWeightHoldN(55 * 8.34 + 22)],
     ['anchor.ballast_combined', 'lb', 1200, 1e-6, () => ballastNeededN(300, 150, 0.25)],
     ['anchor.guy_angle', 'lb', 424.3, 0.1, () => guyTensionN(300, 45)],
     ['anchor.sliding_block', 'lb', 350, 1e-9, () => 1000 * (PRESUMPTIVE_SOILS[3].frictionRatio ?? NaN)],
-    ['anchor.overturn', 'lb; lb-ft; lb', [1920, 7680, 618], 1e-6, () => [twoLegReactions([wallPush], 10 * FT).shearN / LBF, overturningNm([wallPush], 10 * FT, 'right') / LBF / FT, twoLegReactions([wallPush], 10 * FT).leftN / LBF - deadWeightHoldN(500) / 2]],
+    [
+      'anchor.overturn',
+      'lb; lb-ft; lb',
+      [1920, 7680, 618],
+      1e-6,
+      () => [
+        twoLegReactions([wallPush], 10 * FT).shearN / LBF,
+        overturningNm([wallPush], 10 * FT, 'right') / LBF / FT,
+        twoLegReactions([wallPush], 10 * FT).leftN / LBF - deadWeightHoldN(500) / 2,
+      ],
+    ],
     ['anchor.helical.250', 'lb', [2500, 1250], 1e-6, () => [torqueUltimateN(250 * FT * LBF) / LBF, torqueUltimateN(250 * FT * LBF) / LBF / TORQUE_FS]],
     ['anchor.stake_allow', 'lb', 250, 1e-4, () => (STAKE_N * WET_SOIL_FRAC) / LBF / 2],
     ['anchor.cone20', 'lb', 1125, 2, () => soilConeN(FT, 3 * FT, 20, (100 * LBF) / FT ** 3) / LBF],

@@ -14,7 +14,16 @@ const anchorage = computeAnchorage({ site, structure, geometry, wind });
 
 const SOURCE = 'Integrated example of a 10 x 20 ft canopy, hand calculation in closed form and by strips (docs/worked)';
 const one: Tolerance = { rel: 0.01, why: 'the hand calculation rounds Kz to 0.85 and uses 0.00256 psf; 1 per cent asked' };
-const check = (id: string, room: ReferenceCheck['room'], unit: string, expected: CheckValue, got: () => CheckValue, tolerance = one): ReferenceCheck => ({ id, room, kind: 'worked', source: SOURCE, unit, expected, tolerance, got });
+const check = (id: string, room: ReferenceCheck['room'], unit: string, expected: CheckValue, got: () => CheckValue, tolerance = one): ReferenceCheck => ({
+  id,
+  room,
+  kind: 'worked',
+  source: SOURCE,
+  unit,
+  expected,
+  tolerance,
+  got,
+});
 const lb = (n: number | null | undefined): number => (n ?? NaN) / LBF;
 const totals = (caseId: string) => wind.cases.find((c) => c.caseId === caseId);
 const post = (id: string): number => lb(wind.posts.find((p) => p.postId === id)?.upliftN);
@@ -40,8 +49,12 @@ referenceTable('integrated example, end to end', [
   check('chain.uplift_parallel.door_open', 'wind', 'lb', 4311, () => lb(parallel?.upliftN)),
   check('chain.net_asd', 'wind', 'lb', 2316, () => 0.6 * lb(parallel?.upliftN) - 0.6 * lb(wind.deadLoadN)),
   check('chain.base_shear', 'wind', 'lb', 1779, () => 0.6 * lb(totals('normalFromLeft/partiallyEnclosed')?.shearN)),
-  check('chain.windward_row', 'wind', 'lb-ft; lb', [18_405, 853, 426], () => [(0.6 * lb(totals('normalFromLeft/partiallyEnclosed')?.overturningNm)) / FT, post('A2'), post('A1')]),
-  check('chain.anchor_pier', 'anchorage', 'ft3 of concrete', 9.47, () => ((holding('concretePier')?.massKg ?? NaN) / LB_KG / 150)),
+  check('chain.windward_row', 'wind', 'lb-ft; lb', [18_405, 853, 426], () => [
+    (0.6 * lb(totals('normalFromLeft/partiallyEnclosed')?.overturningNm)) / FT,
+    post('A2'),
+    post('A1'),
+  ]),
+  check('chain.anchor_pier', 'anchorage', 'ft3 of concrete', 9.47, () => (holding('concretePier')?.massKg ?? NaN) / LB_KG / 150),
   check('chain.auger_torque', 'anchorage', 'ft-lb', 171, () => (holding('augerTorque')?.torqueNm ?? NaN) / FT / LBF),
   check('chain.v_lim', 'anchorage', 'mph', [30.3, 44.8, 97.3], () => [60, 212, 1250].map(gustLimit)),
   check('chain.snow', 'snow', 'psf', [16.8, 20], () => [(snow.flatRoofPa ?? NaN) / PSF, (snow.unbalancedPa ?? NaN) / PSF]),
@@ -56,10 +69,21 @@ const parallelOnly = parallel;
 const firstBand = parallelOnly?.surfaces.find((s) => s.surface === 'roofLeftBand1');
 referenceTable('integrated example, posts under parallel wind', [
   check('chain.posts_parallel', 'wind', 'lb', [368, 577], () => {
-    const asd = (areaFt2: [number, number][], share: number) => areaFt2.reduce((sum, [ft2, pa]) => sum + 0.6 * -pa * ft2 * FT * FT, 0) / LBF - 0.6 * share * 450;
+    const asd = (areaFt2: [number, number][], share: number) =>
+      areaFt2.reduce((sum, [ft2, pa]) => sum + 0.6 * -pa * ft2 * FT * FT, 0) / LBF - 0.6 * share * 450;
     const net = (n: number) => parallelOnly?.surfaces.find((s) => s.surface === `roofLeftBand${n}`)?.netPa ?? NaN;
     // Bands end at 3.705, 7.41 and 14.82 ft; the middle post answers for 5 to 15 ft.
-    return [asd([[25, firstBand?.netPa ?? NaN]], 1 / 8), asd([[5 * (7.41 - 5), net(2)], [5 * (14.82 - 7.41), net(3)], [5 * 0.18, net(4)]], 1 / 4)];
+    return [
+      asd([[25, firstBand?.netPa ?? NaN]], 1 / 8),
+      asd(
+        [
+          [5 * (7.41 - 5), net(2)],
+          [5 * (14.82 - 7.41), net(3)],
+          [5 * 0.18, net(4)],
+        ],
+        1 / 4,
+      ),
+    ];
   }),
 ]);
 
@@ -74,11 +98,12 @@ referenceTable('what people in the trade know', [
     expected: true,
     tolerance: { abs: 0, why: 'yes or no' },
     // Well under the 55 mph of a storm, and under half of the design speed, also when it weighs as much as the heaviest such frame.
-    got: () => [45, 95, 204].every((massKg) => {
-      const light = exampleStructure({ frameMassKg: massKg });
-      const lifts = computeWind({ site, structure: light, geometry: geometryFixture(light) }).result.liftsUnanchoredAtMPerS;
-      return lifts !== null && lifts < winterStorm / 2 && lifts < (105 * MPH) / 2;
-    }),
+    got: () =>
+      [45, 95, 204].every((massKg) => {
+        const light = exampleStructure({ frameMassKg: massKg });
+        const lifts = computeWind({ site, structure: light, geometry: geometryFixture(light) }).result.liftsUnanchoredAtMPerS;
+        return lifts !== null && lifts < winterStorm / 2 && lifts < (105 * MPH) / 2;
+      }),
   },
   {
     id: 'practice.bare-pipe-holds-a-tenth',
@@ -110,4 +135,3 @@ referenceTable('what people in the trade know', [
     },
   },
 ]);
-

@@ -1,6 +1,16 @@
 import { describe, expect, test } from '@jest/globals';
 import { computeAnchorage, computeFastening, computeSnow, computeWind } from '@lathwork/calc';
-import { AnchorageResultSchema, FasteningResultSchema, SnowResultSchema, WindResultSchema, type Anchor, type SiteInputs, type SnowBasis, type StructureInputs, type WindBasis } from '@lathwork/model';
+import {
+  AnchorageResultSchema,
+  FasteningResultSchema,
+  SnowResultSchema,
+  WindResultSchema,
+  type Anchor,
+  type SiteInputs,
+  type SnowBasis,
+  type StructureInputs,
+  type WindBasis,
+} from '@lathwork/model';
 import { Value } from '@sinclair/typebox/value';
 import { exampleSite, exampleStructure, geometryFixture } from '../../support/loads-fixture.js';
 
@@ -9,18 +19,59 @@ const run = (siteOver: Partial<SiteInputs> = {}, structureOver: Partial<Structur
   const structure = exampleStructure(structureOver);
   const geometry = geometryFixture(structure);
   const wind = computeWind({ site, structure, geometry });
-  return { wind, snow: computeSnow({ site, structure, geometry }), anchorage: computeAnchorage({ site, structure, geometry, wind: wind.result }), fastening: computeFastening({ structure, geometry, wind: wind.result }) };
+  return {
+    wind,
+    snow: computeSnow({ site, structure, geometry }),
+    anchorage: computeAnchorage({ site, structure, geometry, wind: wind.result }),
+    fastening: computeFastening({ structure, geometry, wind: wind.result }),
+  };
 };
-const windOf = (over: Partial<WindBasis>): WindBasis => ({ speedMPerS: 45, averaging: 'gust3s', level: 'ultimate', codeEdition: 'ASCE 7-16', riskCategory: 'I', source: 'a test', readOn: '2026-01-01', ...over });
-const snowOf = (over: Partial<SnowBasis>): SnowBasis => ({ loadPa: 1000, surface: 'ground', level: 'service', codeEdition: 'ASCE 7-16', source: 'a test', readOn: '2026-01-01', ...over });
-const anchorOf = (over: Partial<Anchor>): Anchor => ({ kind: 'auger', perPostCount: 1, depthM: 0.9, diameterM: 0.3, installTorqueNm: 'unknown', pulledToN: 'unknown', ballastKg: 'unknown', ballastIsWater: false, ...over });
+const windOf = (over: Partial<WindBasis>): WindBasis => ({
+  speedMPerS: 45,
+  averaging: 'gust3s',
+  level: 'ultimate',
+  codeEdition: 'ASCE 7-16',
+  riskCategory: 'I',
+  source: 'a test',
+  readOn: '2026-01-01',
+  ...over,
+});
+const snowOf = (over: Partial<SnowBasis>): SnowBasis => ({
+  loadPa: 1000,
+  surface: 'ground',
+  level: 'service',
+  codeEdition: 'ASCE 7-16',
+  source: 'a test',
+  readOn: '2026-01-01',
+  ...over,
+});
+const anchorOf = (over: Partial<Anchor>): Anchor => ({
+  kind: 'auger',
+  perPostCount: 1,
+  depthM: 0.9,
+  diameterM: 0.3,
+  installTorqueNm: 'unknown',
+  pulledToN: 'unknown',
+  ballastKg: 'unknown',
+  ballastIsWater: false,
+  ...over,
+});
 const codes = (out: { notes: { code: string; severity: string }[] }) => out.notes.map((n) => n.code);
 const severityOf = (out: { notes: { code: string; severity: string }[] }, code: string) => out.notes.find((n) => n.code === code)?.severity;
 
 describe('wind: bases and refusals', () => {
   test('unknown wind: not assessed, no numbers, a question', () => {
     const { wind, anchorage, fastening } = run({ wind: 'unknown' });
-    expect(wind.result).toMatchObject({ verdict: 'notAssessed', standard: 'none', gustMPerS: null, totalUpliftN: null, liftsUnanchoredAtMPerS: null, cases: [], posts: [], zones: [] });
+    expect(wind.result).toMatchObject({
+      verdict: 'notAssessed',
+      standard: 'none',
+      gustMPerS: null,
+      totalUpliftN: null,
+      liftsUnanchoredAtMPerS: null,
+      cases: [],
+      posts: [],
+      zones: [],
+    });
     expect(severityOf(wind, 'wind.unknown-ask')).toBe('ask');
     expect(anchorage.result).toMatchObject({ verdict: 'notAssessed', rated: false, capacityEachN: null, worstDemandN: null });
     expect(fastening.result.verdict).toBe('notAssessed');
@@ -159,7 +210,8 @@ describe('snow', () => {
   });
 
   test('a lean-to under a roof that sheds snow is never passed', () => {
-    const leanTo = (over: Partial<StructureInputs>) => run({ snow: snowOf({ loadPa: 100 }) }, { kind: 'leanTo', widthM: 2, ridgeM: 2.6, bowsAtM: [0, 1, 2, 3, 4, 5, 6.096], ...over }).snow;
+    const leanTo = (over: Partial<StructureInputs>) =>
+      run({ snow: snowOf({ loadPa: 100 }) }, { kind: 'leanTo', widthM: 2, ridgeM: 2.6, bowsAtM: [0, 1, 2, 3, 4, 5, 6.096], ...over }).snow;
     const shed = leanTo({ hostWall: { material: 'timber', heightM: 5, roofShedsOntoIt: 'yes' } });
     expect(shed.result).toMatchObject({ driftFlag: true, verdict: 'notAssessed' });
     expect(codes(shed)).toEqual(expect.arrayContaining(['snow.drift-ask', 'snow.sliding-ask']));
@@ -176,7 +228,10 @@ describe('anchorage', () => {
   });
 
   test('soil or tube unknown: not rated, no capacity, a stop note', () => {
-    for (const [site, structure, reason] of [[{ soilClass: 'unknown' }, {}, 'soil-unknown'], [{}, { tube: { shape: 'round', outsideMm: 38, wallMm: 'unknown', rust: 'none' } }, 'tube-unknown']] as const) {
+    for (const [site, structure, reason] of [
+      [{ soilClass: 'unknown' }, {}, 'soil-unknown'],
+      [{}, { tube: { shape: 'round', outsideMm: 38, wallMm: 'unknown', rust: 'none' } }, 'tube-unknown'],
+    ] as const) {
       const { anchorage } = run(site, { anchor: anchorOf({ pulledToN: 9000 }), ...structure });
       expect(anchorage.result).toMatchObject({ rated: false, verdict: 'notAssessed', capacityEachN: null, capacityBasis: 'none' });
       expect(anchorage.result.posts.every((p) => p.capacityN === null && p.verdict === 'notAssessed')).toBe(true);
@@ -241,7 +296,11 @@ describe('fastening', () => {
 
   test('close bows: practice sets the spacing', () => {
     const close = run({ wind: windOf({ speedMPerS: 25 }) }, { bowsAtM: [0, 0.6, 1.2, 1.8, 2.4, 3, 3.6, 4.2, 4.8, 5.4, 6.096] }).fastening.result;
-    expect(close.zones.map((z) => [z.zone, z.spacingMm, z.cappedBy])).toEqual([['field', 300, 'practice'], ['edge', 200, 'practice'], ['corner', 150, 'practice']]);
+    expect(close.zones.map((z) => [z.zone, z.spacingMm, z.cappedBy])).toEqual([
+      ['field', 300, 'practice'],
+      ['edge', 200, 'practice'],
+      ['corner', 150, 'practice'],
+    ]);
     expect(close.verdict).toBe('noRedFlag');
     // field 4.296 m: 15 + 1; edge 6.096 m: 31 + 1; corner 0.9 m: 6 + 1 and two rafters 3.244 m: 22 + 1.
     expect(close.zones.map((z) => z.screws)).toEqual([16, 32, 30]);
@@ -256,9 +315,17 @@ describe('fastening', () => {
 });
 
 test('results keep to their schemas, with every input known and with every one unknown', () => {
-  const unknowns = run({ wind: 'unknown', snow: 'unknown', soilClass: 'unknown', frostDepthM: 'unknown', nearHilltop: 'unknown', permanentAnchors: 'unknown' }, { frameMassKg: 'unknown', tube: { shape: 'round', outsideMm: 'unknown', wallMm: 'unknown', rust: 'unknown' } });
+  const unknowns = run(
+    { wind: 'unknown', snow: 'unknown', soilClass: 'unknown', frostDepthM: 'unknown', nearHilltop: 'unknown', permanentAnchors: 'unknown' },
+    { frameMassKg: 'unknown', tube: { shape: 'round', outsideMm: 'unknown', wallMm: 'unknown', rust: 'unknown' } },
+  );
   for (const all of [run(), unknowns]) {
-    for (const [schema, out] of [[WindResultSchema, all.wind], [SnowResultSchema, all.snow], [AnchorageResultSchema, all.anchorage], [FasteningResultSchema, all.fastening]] as const) {
+    for (const [schema, out] of [
+      [WindResultSchema, all.wind],
+      [SnowResultSchema, all.snow],
+      [AnchorageResultSchema, all.anchorage],
+      [FasteningResultSchema, all.fastening],
+    ] as const) {
       expect([...Value.Errors(schema, out.result)].map((e) => `${e.path} ${e.message}`)).toEqual([]);
     }
   }

@@ -18,8 +18,15 @@ export const DEAD_WEIGHT_FRAC = cited(0.6, '1', 'ASCE7-16', '2.4.1, 0.6 D');
 export const BARE_PIPE_N = cited(60.7 * KGF, 'N', 'PIPE-PULL-2015', '50 cm, 85 per cent compaction, sandy loam', { min: 60 * KGF, max: 73 * KGF });
 export const BARE_PIPE_SILT_N = cited(72.8 * KGF, 'N', 'PIPE-PULL-2015', '50 cm, 85 per cent compaction, silt loam');
 export const BARE_PIPE_M = cited(0.5, 'm', 'PIPE-PULL-2015', 'depth of the tests');
-export const BURIED_PIPE_N = { siltLoam: cited(452.7 * KGF, 'N', 'PIPE-PULL-2015', 'continuous buried pipe'), sandyLoam: cited(450.3 * KGF, 'N', 'PIPE-PULL-2015', 'continuous buried pipe') } as const;
-export const SPIRAL_N: Readonly<Record<50 | 75 | 100, number>> = { 50: cited(400, 'N', 'PIPE-PULL-2015', 'spiral, SPT 2, allowable'), 75: cited(1000, 'N', 'PIPE-PULL-2015', 'spiral, SPT 2, allowable'), 100: cited(2500, 'N', 'PIPE-PULL-2015', 'spiral, SPT 2, allowable') };
+export const BURIED_PIPE_N = {
+  siltLoam: cited(452.7 * KGF, 'N', 'PIPE-PULL-2015', 'continuous buried pipe'),
+  sandyLoam: cited(450.3 * KGF, 'N', 'PIPE-PULL-2015', 'continuous buried pipe'),
+} as const;
+export const SPIRAL_N: Readonly<Record<50 | 75 | 100, number>> = {
+  50: cited(400, 'N', 'PIPE-PULL-2015', 'spiral, SPT 2, allowable'),
+  75: cited(1000, 'N', 'PIPE-PULL-2015', 'spiral, SPT 2, allowable'),
+  100: cited(2500, 'N', 'PIPE-PULL-2015', 'spiral, SPT 2, allowable'),
+};
 /** Factors on soil values in ground nobody has tested. */
 export const UNTESTED_SOIL_FS = { low: cited(2.5, '1', 'EP486', '3.4.2'), high: cited(3, '1', 'EP486', '3.4.2') } as const;
 export const STAKE_N = cited(1000 * LBF, 'N', 'TENT-STAKE-2009', '1 in by 36 in stake, guyed');

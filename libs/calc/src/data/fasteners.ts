@@ -34,7 +34,11 @@ export const SCREW_OMEGA = cited(3, '1', 'AISI-S100', 'factor on screws');
 /** Reclaimed tube of unknown steel, rust scraped off. */
 export const UNKNOWN_TUBE_ULTIMATE_PA = cited(40_000 * 6894.757, 'Pa', 'JUDGEMENT-LOADS', 'ultimate stress of rusty tube of unknown grade, 40 ksi');
 /** Widest spacing of batten screws, for the film tears and the lath bends before the screw pulls. */
-export const SPACING_CAP_M = { field: cited(0.3, 'm', 'LOADS-PRACTICE', '12 in'), edge: cited(0.2, 'm', 'LOADS-PRACTICE', 'edges 150 to 200 mm'), corner: cited(0.15, 'm', 'LOADS-PRACTICE', 'corners 150 mm') } as const;
+export const SPACING_CAP_M = {
+  field: cited(0.3, 'm', 'LOADS-PRACTICE', '12 in'),
+  edge: cited(0.2, 'm', 'LOADS-PRACTICE', 'edges 150 to 200 mm'),
+  corner: cited(0.15, 'm', 'LOADS-PRACTICE', 'corners 150 mm'),
+} as const;
 /** Closer than this the lath splits: the bay is too wide or the wind too strong for battens. */
 export const SPACING_LEAST_M = cited(0.075, 'm', 'JUDGEMENT-LOADS', 'least screw spacing in a lath');
 export const NAILER_SPACING_M = cited(0.4, 'm', 'LOADS-PRACTICE', 'boards on tubes, 16 in');

@@ -3,12 +3,21 @@ import { cited } from '../sources/cite.js';
 /** pf = 0.7 Ce Ct Is pg. */
 export const FLAT_ROOF = cited(0.7, '1', 'ASCE7-16', 'eq. 7.3-1');
 /** Exposure factor, partially exposed roof. */
-export const EXPOSURE_FACTOR = { B: cited(1, '1', 'ASCE7-16', 'table 7.3-1, partially exposed'), C: cited(1, '1', 'ASCE7-16', 'table 7.3-1, partially exposed'), D: cited(0.9, '1', 'ASCE7-16', 'table 7.3-1, partially exposed') } as const;
+export const EXPOSURE_FACTOR = {
+  B: cited(1, '1', 'ASCE7-16', 'table 7.3-1, partially exposed'),
+  C: cited(1, '1', 'ASCE7-16', 'table 7.3-1, partially exposed'),
+  D: cited(0.9, '1', 'ASCE7-16', 'table 7.3-1, partially exposed'),
+} as const;
 export const THERMAL_FACTOR = {
   unheated: cited(1.2, '1', 'ASCE7-16', 'table 7.3-2, unheated and open-air'),
   heatedGreenhouse: cited(0.85, '1', 'ASCE7-16', 'table 7.3-2, continuously heated greenhouse'),
 } as const;
-export const IMPORTANCE = { I: cited(0.8, '1', 'ASCE7-16', 'table 1.5-2'), II: cited(1, '1', 'ASCE7-16', 'table 1.5-2'), III: cited(1.1, '1', 'ASCE7-16', 'table 1.5-2'), IV: cited(1.2, '1', 'ASCE7-16', 'table 1.5-2') } as const;
+export const IMPORTANCE = {
+  I: cited(0.8, '1', 'ASCE7-16', 'table 1.5-2'),
+  II: cited(1, '1', 'ASCE7-16', 'table 1.5-2'),
+  III: cited(1.1, '1', 'ASCE7-16', 'table 1.5-2'),
+  IV: cited(1.2, '1', 'ASCE7-16', 'table 1.5-2'),
+} as const;
 /** Ground snow up to which the low-slope minimum is Is pg, and above which it is 20 psf Is. */
 export const LOW_SLOPE_PA = cited(957.605, 'Pa', 'ASCE7-16', '7.3.4, 20 psf');
 export const LOW_SLOPE_DEG = cited(15, 'deg', 'ASCE7-16', '7.3.4, gable roofs under 15 degrees');

@@ -18,7 +18,13 @@ const soil = (bearingPsf: number, lateralPsfPerFt: number, friction: number | nu
   cohesionPa: cohesionPsf === null ? null : cited(cohesionPsf * PSF, 'Pa', 'IBC-1806', 'table 1806.2, cohesion'),
 });
 /** Rows of the table: 1 crystalline rock, 2 sedimentary rock, 3 gravel, 4 sands, 5 clays and silts. */
-export const PRESUMPTIVE_SOILS: Readonly<Record<1 | 2 | 3 | 4 | 5, PresumptiveSoil>> = { 1: soil(12_000, 1200, 0.7, null), 2: soil(4000, 400, 0.35, null), 3: soil(3000, 200, 0.35, null), 4: soil(2000, 150, 0.25, null), 5: soil(1500, 100, null, 130) };
+export const PRESUMPTIVE_SOILS: Readonly<Record<1 | 2 | 3 | 4 | 5, PresumptiveSoil>> = {
+  1: soil(12_000, 1200, 0.7, null),
+  2: soil(4000, 400, 0.35, null),
+  3: soil(3000, 200, 0.35, null),
+  4: soil(2000, 150, 0.25, null),
+  5: soil(1500, 100, null, 130),
+};
 
 /** Friction under a dead weight, by soil class of 24 CFR 3285.202: the sand row for all but rock and dense gravel. */
 export const FRICTION_RATIO: Readonly<Record<'1' | '2' | '3' | '4A' | '4B' | '5', number>> = {

@@ -6,9 +6,11 @@ export type Curve = readonly (readonly [number, number])[];
 
 const FT = 0.3048;
 /** A row of a printed table: argument, value, argument, value … every value cited alike. */
-const curve = (source: SourceId, where: string, ...pairs: readonly (readonly [number, number])[]): Curve => pairs.map(([x, y]) => [x, cited(y, '1', source, where)] as const);
+const curve = (source: SourceId, where: string, ...pairs: readonly (readonly [number, number])[]): Curve =>
+  pairs.map(([x, y]) => [x, cited(y, '1', source, where)] as const);
 /** Rows whose argument is an area printed in square feet. */
-const areaCurve = (source: SourceId, where: string, ...pairs: readonly (readonly [number, number])[]): Curve => pairs.map(([ft2, y]) => [ft2 * FT * FT, cited(y, '1', source, where)] as const);
+const areaCurve = (source: SourceId, where: string, ...pairs: readonly (readonly [number, number])[]): Curve =>
+  pairs.map(([ft2, y]) => [ft2 * FT * FT, cited(y, '1', source, where)] as const);
 
 /** q = 0.613 Kz Kzt Kd Ke V^2, N/m2 with V in m/s (0.00256 in psf and mph: 0.06 per cent more). */
 export const VELOCITY_PRESSURE = cited(0.613, '1', 'ASCE7-16', 'eq. 26.10-1.SI');
@@ -33,9 +35,24 @@ export const ELEVATION_PER_M = cited(0.000_119, '1', 'ASCE7-16', 'table 26.9-1 n
 
 /** K1 against H/Lh, gamma, and mu up and down the wind. */
 export const HILLS = {
-  ridge: { k1: curve('ASCE7-16', 'fig. 26.8-1, ridge', [0.2, 0.29], [0.25, 0.36], [0.3, 0.43], [0.35, 0.51], [0.4, 0.58], [0.45, 0.65], [0.5, 0.72]), gamma: 3, muUp: 1.5, muDown: 1.5 },
-  escarpment: { k1: curve('ASCE7-16', 'fig. 26.8-1, escarpment', [0.2, 0.17], [0.25, 0.21], [0.3, 0.26], [0.35, 0.3], [0.4, 0.34], [0.45, 0.38], [0.5, 0.43]), gamma: 2.5, muUp: 1.5, muDown: 4 },
-  hill: { k1: curve('ASCE7-16', 'fig. 26.8-1, axisymmetric hill', [0.2, 0.21], [0.25, 0.26], [0.3, 0.32], [0.35, 0.37], [0.4, 0.42], [0.45, 0.47], [0.5, 0.53]), gamma: 4, muUp: 1.5, muDown: 1.5 },
+  ridge: {
+    k1: curve('ASCE7-16', 'fig. 26.8-1, ridge', [0.2, 0.29], [0.25, 0.36], [0.3, 0.43], [0.35, 0.51], [0.4, 0.58], [0.45, 0.65], [0.5, 0.72]),
+    gamma: 3,
+    muUp: 1.5,
+    muDown: 1.5,
+  },
+  escarpment: {
+    k1: curve('ASCE7-16', 'fig. 26.8-1, escarpment', [0.2, 0.17], [0.25, 0.21], [0.3, 0.26], [0.35, 0.3], [0.4, 0.34], [0.45, 0.38], [0.5, 0.43]),
+    gamma: 2.5,
+    muUp: 1.5,
+    muDown: 4,
+  },
+  hill: {
+    k1: curve('ASCE7-16', 'fig. 26.8-1, axisymmetric hill', [0.2, 0.21], [0.25, 0.26], [0.3, 0.32], [0.35, 0.37], [0.4, 0.42], [0.45, 0.47], [0.5, 0.53]),
+    gamma: 4,
+    muUp: 1.5,
+    muDown: 1.5,
+  },
 } as const;
 
 const MAIN = 'fig. 27.3-1';
@@ -89,12 +106,24 @@ export const LEAST_CLADDING_PA = cited(766.08, 'Pa', 'ASCE7-16-MEMORY', '30.2.2,
 const FREE = 'fig. 27.4-5';
 export const FREE_ROOF = {
   A: {
-    clear: { windward: curve('ASCE7-10', FREE, [7.5, 1.1], [15, 1.1], [22.5, 1.1], [30, 1.3], [37.5, 1.3], [45, 1.1]), leeward: curve('ASCE7-10', FREE, [7.5, -0.3], [15, -0.4], [22.5, 0.1], [30, 0.3], [37.5, 0.6], [45, 0.9]) },
-    obstructed: { windward: curve('ASCE7-10', FREE, [7.5, -1.6], [15, -1.2], [22.5, -1.2], [30, -0.7], [37.5, -0.6], [45, -0.5]), leeward: curve('ASCE7-10', FREE, [7.5, -1], [15, -1], [22.5, -1.2], [30, -0.7], [37.5, -0.6], [45, -0.5]) },
+    clear: {
+      windward: curve('ASCE7-10', FREE, [7.5, 1.1], [15, 1.1], [22.5, 1.1], [30, 1.3], [37.5, 1.3], [45, 1.1]),
+      leeward: curve('ASCE7-10', FREE, [7.5, -0.3], [15, -0.4], [22.5, 0.1], [30, 0.3], [37.5, 0.6], [45, 0.9]),
+    },
+    obstructed: {
+      windward: curve('ASCE7-10', FREE, [7.5, -1.6], [15, -1.2], [22.5, -1.2], [30, -0.7], [37.5, -0.6], [45, -0.5]),
+      leeward: curve('ASCE7-10', FREE, [7.5, -1], [15, -1], [22.5, -1.2], [30, -0.7], [37.5, -0.6], [45, -0.5]),
+    },
   },
   B: {
-    clear: { windward: curve('ASCE7-10', FREE, [7.5, 0.2], [15, 0.1], [22.5, -0.1], [30, -0.1], [37.5, -0.2], [45, -0.3]), leeward: curve('ASCE7-10', FREE, [7.5, -1.2], [15, -1.1], [22.5, -0.8], [30, -0.9], [37.5, -0.6], [45, -0.5]) },
-    obstructed: { windward: curve('ASCE7-10', FREE, [7.5, -0.9], [15, -0.6], [22.5, -0.8], [30, -0.2], [37.5, -0.3], [45, -0.3]), leeward: curve('ASCE7-10', FREE, [7.5, -1.7], [15, -1.6], [22.5, -1.7], [30, -1.1], [37.5, -0.9], [45, -0.7]) },
+    clear: {
+      windward: curve('ASCE7-10', FREE, [7.5, 0.2], [15, 0.1], [22.5, -0.1], [30, -0.1], [37.5, -0.2], [45, -0.3]),
+      leeward: curve('ASCE7-10', FREE, [7.5, -1.2], [15, -1.1], [22.5, -0.8], [30, -0.9], [37.5, -0.6], [45, -0.5]),
+    },
+    obstructed: {
+      windward: curve('ASCE7-10', FREE, [7.5, -0.9], [15, -0.6], [22.5, -0.8], [30, -0.2], [37.5, -0.3], [45, -0.3]),
+      leeward: curve('ASCE7-10', FREE, [7.5, -1.7], [15, -1.6], [22.5, -1.7], [30, -1.1], [37.5, -0.9], [45, -0.7]),
+    },
   },
 } as const;
 
@@ -163,9 +192,15 @@ export const EN_DUOPITCH_ALONG = {
   H: curve('EN1991-1-4', 'table 7.4b', [15, -0.6], [30, -0.8]),
   I: curve('EN1991-1-4', 'table 7.4b', [15, -0.5], [30, -0.5]),
 } as const;
-export const EN_WALLS = { windward: cited(0.8, '1', 'EN1991-1-4-MEMORY', 'table 7.1, D'), leeward: cited(-0.5, '1', 'EN1991-1-4-MEMORY', 'table 7.1, E') } as const;
+export const EN_WALLS = {
+  windward: cited(0.8, '1', 'EN1991-1-4-MEMORY', 'table 7.1, D'),
+  leeward: cited(-0.5, '1', 'EN1991-1-4-MEMORY', 'table 7.1, E'),
+} as const;
 /** Inside: +0.2 closed; with an opening that rules, 0.90 of the pressure at it. */
-export const EN_INSIDE = { enclosed: cited(0.2, '1', 'EN1991-1-4-MEMORY', '7.2.9(6)'), partiallyEnclosed: cited(0.72, '1', 'EN1991-1-4-MEMORY', '7.2.9(5), 0.90 of +0.8') } as const;
+export const EN_INSIDE = {
+  enclosed: cited(0.2, '1', 'EN1991-1-4-MEMORY', '7.2.9(6)'),
+  partiallyEnclosed: cited(0.72, '1', 'EN1991-1-4-MEMORY', '7.2.9(5), 0.90 of +0.8'),
+} as const;
 export const EN_WIND_FACTOR = cited(1.5, '1', 'EN1990-MEMORY', 'table A1.2, variable actions');
 /** Canopies: overall force coefficients by pitch; least value for blockage 0 and 1. */
 export const EN_MONO_CANOPY = {
@@ -188,8 +223,16 @@ export const GUST_LIMIT_MPERS = cited(300 / 3.6, 'm/s', 'JUDGEMENT-LOADS', 'over
 const MPH = 0.44704;
 /** Winds as people name them: the printed range in miles an hour. */
 export const BEAUFORT: Readonly<Record<number, { fromMPerS: number; toMPerS: number }>> = Object.fromEntries(
-  ([[4, 13, 18], [5, 19, 24], [6, 25, 31], [7, 32, 38], [8, 39, 46], [9, 47, 54], [10, 55, 63], [11, 64, 72]] as const).map(([b, from, to]) => [
-    b,
-    { fromMPerS: cited(from * MPH, 'm/s', 'BEAUFORT', `force ${b}`), toMPerS: cited(to * MPH, 'm/s', 'BEAUFORT', `force ${b}`) },
-  ]),
+  (
+    [
+      [4, 13, 18],
+      [5, 19, 24],
+      [6, 25, 31],
+      [7, 32, 38],
+      [8, 39, 46],
+      [9, 47, 54],
+      [10, 55, 63],
+      [11, 64, 72],
+    ] as const
+  ).map(([b, from, to]) => [b, { fromMPerS: cited(from * MPH, 'm/s', 'BEAUFORT', `force ${b}`), toMPerS: cited(to * MPH, 'm/s', 'BEAUFORT', `force ${b}`) }]),
 );

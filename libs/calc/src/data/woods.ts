@@ -16,7 +16,16 @@ export interface WoodGrade {
 /** In the order of the table: Fb, Ft, Fv, Fc across, Fc along, E, Emin (psi), G. */
 const grade = (...[fb, ft, fv, fcp, fc, e, emin, g]: [number, number, number, number, number, number, number, number]): WoodGrade => {
   const pa = (psi: number) => cited(psi * PSI, 'Pa', 'NDS-2015', 'supplement table 4A');
-  return { bendingPa: pa(fb), tensionPa: pa(ft), shearPa: pa(fv), acrossGrainPa: pa(fcp), alongGrainPa: pa(fc), modulusPa: pa(e), leastModulusPa: pa(emin), gravityRatio: cited(g, '1', 'NDS-2015', 'table 12.3.3A', { min: 0.3, max: 0.8 }) };
+  return {
+    bendingPa: pa(fb),
+    tensionPa: pa(ft),
+    shearPa: pa(fv),
+    acrossGrainPa: pa(fcp),
+    alongGrainPa: pa(fc),
+    modulusPa: pa(e),
+    leastModulusPa: pa(emin),
+    gravityRatio: cited(g, '1', 'NDS-2015', 'table 12.3.3A', { min: 0.3, max: 0.8 }),
+  };
 };
 export const WOOD_GRADES = {
   sprucePineFirNo2: grade(875, 450, 135, 425, 1150, 1.4e6, 510_000, 0.42),
@@ -28,8 +37,19 @@ export const WOOD_GRADES = {
 } as const;
 
 /** Size factor on bending by depth of a 2 in member, load duration, repetitive members. */
-export const SIZE_FACTOR = { '2x4': cited(1.5, '1', 'NDS-2015', 'table 4A, CF'), '2x6': cited(1.3, '1', 'NDS-2015', 'table 4A, CF'), '2x8': cited(1.2, '1', 'NDS-2015', 'table 4A, CF'), '2x10': cited(1.1, '1', 'NDS-2015', 'table 4A, CF'), '2x12': cited(1, '1', 'NDS-2015', 'table 4A, CF') } as const;
-export const DURATION = { permanent: cited(0.9, '1', 'NDS-2015', '2.3.2'), floor: cited(1, '1', 'NDS-2015', '2.3.2'), snow: cited(1.15, '1', 'NDS-2015', '2.3.2'), wind: cited(1.6, '1', 'NDS-2015', '2.3.2') } as const;
+export const SIZE_FACTOR = {
+  '2x4': cited(1.5, '1', 'NDS-2015', 'table 4A, CF'),
+  '2x6': cited(1.3, '1', 'NDS-2015', 'table 4A, CF'),
+  '2x8': cited(1.2, '1', 'NDS-2015', 'table 4A, CF'),
+  '2x10': cited(1.1, '1', 'NDS-2015', 'table 4A, CF'),
+  '2x12': cited(1, '1', 'NDS-2015', 'table 4A, CF'),
+} as const;
+export const DURATION = {
+  permanent: cited(0.9, '1', 'NDS-2015', '2.3.2'),
+  floor: cited(1, '1', 'NDS-2015', '2.3.2'),
+  snow: cited(1.15, '1', 'NDS-2015', '2.3.2'),
+  wind: cited(1.6, '1', 'NDS-2015', '2.3.2'),
+} as const;
 export const REPETITIVE = cited(1.15, '1', 'NDS-2015', '4.3.9');
 export const WET_WITHDRAWAL = cited(0.7, '1', 'NDS-MEMORY', 'table 11.3.3, screws and lags');
 /** Reclaimed wood of unknown kind: the lightest that is plausible. */

@@ -42,7 +42,13 @@ export interface Section {
   massKgPerM: number;
 }
 
-const finish = (areaM2: number, inertia: number, depthM: number, plastic: number): Section => ({ areaM2, inertia, elastic: inertia / (depthM / 2), plastic, massKgPerM: areaM2 * STEEL_DENSITY });
+const finish = (areaM2: number, inertia: number, depthM: number, plastic: number): Section => ({
+  areaM2,
+  inertia,
+  elastic: inertia / (depthM / 2),
+  plastic,
+  massKgPerM: areaM2 * STEEL_DENSITY,
+});
 
 /** Round tube: I = pi (D^4 - d^4) / 64, Z = (D^3 - d^3) / 6. */
 export const roundTube = (outsideM: number, wallM: number): Section => {
@@ -57,13 +63,17 @@ export const squareTube = (outsideM: number, wallM: number): Section => {
 };
 
 /** Solid rectangle, bent about its width: S = b d^2 / 6. */
-export const rectangle = (widthM: number, depthM: number): { inertia: number; elastic: number } => ({ inertia: (widthM * depthM ** 3) / 12, elastic: (widthM * depthM ** 2) / 6 });
+export const rectangle = (widthM: number, depthM: number): { inertia: number; elastic: number } => ({
+  inertia: (widthM * depthM ** 3) / 12,
+  elastic: (widthM * depthM ** 2) / 6,
+});
 
 /** Moment a section may carry: yield stress times elastic modulus over 1.67. */
 export const allowableMomentNm = (elastic: number, yieldPa: number): number => (yieldPa * elastic) / BENDING_OMEGA;
 
 export const simpleBeamMomentNm = (loadNPerM: number, spanM: number): number => (loadNPerM * spanM ** 2) / 8;
-export const simpleBeamDeflectionM = (loadNPerM: number, spanM: number, modulusPa: number, inertia: number): number => (5 * loadNPerM * spanM ** 4) / (384 * modulusPa * inertia);
+export const simpleBeamDeflectionM = (loadNPerM: number, spanM: number, modulusPa: number, inertia: number): number =>
+  (5 * loadNPerM * spanM ** 4) / (384 * modulusPa * inertia);
 
 /** Two-hinged parabolic arch, load over the whole plan: thrust w L^2 / 8 h. */
 export const archThrustFullN = (loadNPerM: number, spanM: number, riseM: number): number => (loadNPerM * spanM ** 2) / (8 * riseM);
@@ -130,4 +140,5 @@ export const embedmentM = (pushN: number, heightM: number, widthM: number, later
 };
 
 /** The same with a stiff floor at grade: d^2 = 4.25 P h / (S3 b), S3 at depth d, hence d = cube root (4.25 P h / (s b)). */
-export const embedmentConstrainedM = (momentNm: number, widthM: number, lateralPaPerM: number, isolated: boolean): number => Math.cbrt((4.25 * momentNm) / (lateralPaPerM * (isolated ? 2 : 1) * widthM));
+export const embedmentConstrainedM = (momentNm: number, widthM: number, lateralPaPerM: number, isolated: boolean): number =>
+  Math.cbrt((4.25 * momentNm) / (lateralPaPerM * (isolated ? 2 : 1) * widthM));

@@ -1,5 +1,16 @@
 import type { Anchor, AnchorageResult, Note, SiteInputs } from '@lathwork/model';
-import { BARE_PIPE_M, BARE_PIPE_N, CONCRETE_KG_PER_M3, DEAD_WEIGHT_FRAC, PULL_CHECK_FS, SLIDING_FS, TORQUE_FACTOR_PER_M, TORQUE_FS, UNTESTED_SOIL_FS, WET_SOIL_FRAC } from '../data/anchors.js';
+import {
+  BARE_PIPE_M,
+  BARE_PIPE_N,
+  CONCRETE_KG_PER_M3,
+  DEAD_WEIGHT_FRAC,
+  PULL_CHECK_FS,
+  SLIDING_FS,
+  TORQUE_FACTOR_PER_M,
+  TORQUE_FS,
+  UNTESTED_SOIL_FS,
+  WET_SOIL_FRAC,
+} from '../data/anchors.js';
 import { GRAVITY_M_PER_S2 } from '../physics/statics.js';
 
 /** What one anchor may hold, by what, and how cautiously. Null capacity: nothing is known to hold. */
@@ -10,7 +21,13 @@ export interface Capacity {
   notes: Note[];
 }
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({ code: `anchorage.${code}`, severity, room: 'anchorage', params, beforeTask: 'anchors' });
+const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
+  code: `anchorage.${code}`,
+  severity,
+  room: 'anchorage',
+  params,
+  beforeTask: 'anchors',
+});
 const nothing = (...notes: Note[]): Capacity => ({ eachN: null, factorOfSafety: null, basis: 'none', notes });
 
 /** Qu = Kt T. */
@@ -20,7 +37,8 @@ export const concreteWeightN = (volumeM3: number): number => volumeM3 * CONCRETE
 /** Usable part of a dead weight in the combination 0.6 D + 0.6 W. */
 export const deadWeightHoldN = (weightN: number): number => DEAD_WEIGHT_FRAC * weightN;
 /** Loose ballast that holds an uplift and a push by its weight and friction: W >= U + FS H / mu. */
-export const ballastNeededN = (upliftN: number, pushN: number, frictionRatio: number, factor = SLIDING_FS): number => upliftN + (factor * pushN) / frictionRatio;
+export const ballastNeededN = (upliftN: number, pushN: number, frictionRatio: number, factor = SLIDING_FS): number =>
+  upliftN + (factor * pushN) / frictionRatio;
 /** Pull in a guy that stands at an angle from the ground and holds an uplift. */
 export const guyTensionN = (upliftN: number, fromGroundDeg: number): number => upliftN / Math.sin((fromGroundDeg * Math.PI) / 180);
 /** Weight of the cone of soil over a plate or bell. */
@@ -49,11 +67,21 @@ const bySoil = (anchor: Anchor): Capacity => {
   }
   if (anchor.depthM === 'unknown') return nothing(note('anchor-size-unknown', 'stop', { kind: anchor.kind, missing: ['depth'] }));
   const eachN = barePipeUltimateN(anchor.depthM) / UNTESTED_SOIL_FS.low;
-  return { eachN, factorOfSafety: UNTESTED_SOIL_FS.low, basis: 'published', notes: [note('bare-pipe-holds-little', 'care', { capacityN: eachN, depthM: anchor.depthM })] };
+  return {
+    eachN,
+    factorOfSafety: UNTESTED_SOIL_FS.low,
+    basis: 'published',
+    notes: [note('bare-pipe-holds-little', 'care', { capacityN: eachN, depthM: anchor.depthM })],
+  };
 };
 
 const byWeight = (anchor: Anchor): Capacity => {
-  const held = (weightN: number, notes: Note[]): Capacity => ({ eachN: deadWeightHoldN(weightN), factorOfSafety: 1 / DEAD_WEIGHT_FRAC, basis: 'weight', notes });
+  const held = (weightN: number, notes: Note[]): Capacity => ({
+    eachN: deadWeightHoldN(weightN),
+    factorOfSafety: 1 / DEAD_WEIGHT_FRAC,
+    basis: 'weight',
+    notes,
+  });
   if (anchor.kind === 'ballast') {
     if (anchor.ballastKg === 'unknown') return nothing(note('anchor-size-unknown', 'stop', { kind: anchor.kind, missing: ['mass'] }));
     return held(anchor.ballastKg * GRAVITY_M_PER_S2, anchor.ballastIsWater ? [note('water-ballast', 'care', { massKg: anchor.ballastKg })] : []);
@@ -70,6 +98,7 @@ export const leansOnSoil = (kind: Anchor['kind']): boolean => kind === 'auger' |
 export const capacityOf = (anchor: Anchor, site: SiteInputs): Capacity => {
   if (anchor.kind === 'none' || anchor.perPostCount === 0) return { eachN: 0, factorOfSafety: null, basis: 'none', notes: [] };
   if (site.soilClass === '5' && leansOnSoil(anchor.kind)) return nothing(note('soft-ground-engineer', 'stop', { soilClass: '5' }));
-  if (anchor.kind === 'concretePier' || anchor.kind === 'ballast') return anchor.pulledToN !== 'unknown' && anchor.kind === 'concretePier' ? pullChecked(anchor.pulledToN) : byWeight(anchor);
+  if (anchor.kind === 'concretePier' || anchor.kind === 'ballast')
+    return anchor.pulledToN !== 'unknown' && anchor.kind === 'concretePier' ? pullChecked(anchor.pulledToN) : byWeight(anchor);
   return bySoil(anchor);
 };

@@ -23,10 +23,28 @@ export const MODEL = {
     // Torque over what a helical shaft of garden size can bear is a slip of the pen.
     installTorqueNm: { unit: 'N.m', min: 0, max: 7500, sourceId: 'HELICAL-TORQUE', safety: true },
   },
-  sources: ['CFR-3280', 'CFR-3285', 'TENT-STAKE-2009', 'HELICAL-TORQUE', 'PIPE-PULL-2015', 'EP486', 'CONCRETE-150', 'IBC-1806', 'ASCE7-16', 'STATICS', 'JUDGEMENT-LOADS'],
+  sources: [
+    'CFR-3280',
+    'CFR-3285',
+    'TENT-STAKE-2009',
+    'HELICAL-TORQUE',
+    'PIPE-PULL-2015',
+    'EP486',
+    'CONCRETE-150',
+    'IBC-1806',
+    'ASCE7-16',
+    'STATICS',
+    'JUDGEMENT-LOADS',
+  ],
 } as const satisfies RoomModel;
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({ code: `anchorage.${code}`, severity, room: 'anchorage', params, beforeTask: 'anchors' });
+const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
+  code: `anchorage.${code}`,
+  severity,
+  room: 'anchorage',
+  params,
+  beforeTask: 'anchors',
+});
 
 const frictionOf = (site: SiteInputs): number => FRICTION_RATIO[site.soilClass === 'unknown' ? '5' : site.soilClass];
 
@@ -34,7 +52,8 @@ const frictionOf = (site: SiteInputs): number => FRICTION_RATIO[site.soilClass =
 export const verdictByRatio = (ratio: number): Verdict => (ratio > 1 ? 'doesNotPass' : ratio >= 0.7 ? 'marginal' : 'noRedFlag');
 
 const WORST: readonly Verdict[] = ['noRedFlag', 'marginal', 'notAssessed', 'doesNotPass'];
-const worstOf = (verdicts: readonly Verdict[]): Verdict => verdicts.reduce<Verdict>((a, b) => (WORST.indexOf(b) > WORST.indexOf(a) ? b : a), verdicts[0] ?? 'notAssessed');
+const worstOf = (verdicts: readonly Verdict[]): Verdict =>
+  verdicts.reduce<Verdict>((a, b) => (WORST.indexOf(b) > WORST.indexOf(a) ? b : a), verdicts[0] ?? 'notAssessed');
 
 /** Loose ballast must also not slide: the weight that friction needs is added to the uplift. */
 const demandOf = (post: WindResult['posts'][number], anchor: Anchor, site: SiteInputs): number =>
@@ -57,7 +76,12 @@ export const wouldHold = (upliftN: number, pushN: number, frictionRatio: number)
   return [
     // Never more than two people turn in by hand: beyond that, more augers of less torque each.
     { kind: 'augerTorque', torqueNm: torqueNm / augers, massKg: null, count: augers },
-    { kind: 'concretePier', torqueNm: null, massKg: upliftN / DEAD_WEIGHT_FRAC / GRAVITY_M_PER_S2, count: Math.ceil(upliftN / DEAD_WEIGHT_FRAC / pierN - 1e-9) },
+    {
+      kind: 'concretePier',
+      torqueNm: null,
+      massKg: upliftN / DEAD_WEIGHT_FRAC / GRAVITY_M_PER_S2,
+      count: Math.ceil(upliftN / DEAD_WEIGHT_FRAC / pierN - 1e-9),
+    },
     { kind: 'ballast', torqueNm: null, massKg: (upliftN + pushN / frictionRatio) / DEAD_WEIGHT_FRAC / GRAVITY_M_PER_S2, count: null },
     { kind: 'drivenPipe', torqueNm: null, massKg: null, count: Math.ceil((upliftN * UNTESTED_SOIL_FS.low) / BARE_PIPE_N - 1e-9) },
   ];
@@ -85,16 +109,21 @@ const frostNotes = (anchor: Anchor, site: SiteInputs): Note[] => {
   if (anchor.kind === 'none' || anchor.kind === 'ballast') return [];
   if (site.frostDepthM === 'unknown') return [note('frost-ask', 'ask')];
   const wantedM = site.frostDepthM === 0 ? 0 : site.frostDepthM + BELOW_FROST_M;
-  return anchor.depthM !== 'unknown' && anchor.depthM < wantedM ? [note('frost-heave', 'care', { depthM: anchor.depthM, frostDepthM: site.frostDepthM, wantedM })] : [];
+  return anchor.depthM !== 'unknown' && anchor.depthM < wantedM
+    ? [note('frost-heave', 'care', { depthM: anchor.depthM, frostDepthM: site.frostDepthM, wantedM })]
+    : [];
 };
 
 /** Removable holds: the office decides whether they count as temporary; both needs are shown and neither wins here. */
 const REMOVABLE = ['ballast', 'auger', 'drivenPipe'];
 const permitNotes = (anchor: Anchor, site: SiteInputs, needed: boolean): Note[] => {
   const fixed = anchor.kind === 'concretePier' || anchor.kind === 'groundPost';
-  if (site.permanentAnchors === 'forbidden' && (fixed || (needed && anchor.kind === 'none'))) return [{ ...note('permit-conflict', 'ask', { kind: anchor.kind, removableKinds: REMOVABLE, anchorsNeeded: needed }), beforeTask: 'permission' }];
-  if (site.permanentAnchors === 'forbidden' && leansOnSoil(anchor.kind)) return [{ ...note('permit-ask', 'ask', { kind: anchor.kind, permanentAnchors: 'forbidden' }), beforeTask: 'permission' }];
-  if (site.permanentAnchors === 'unknown' && fixed) return [{ ...note('permit-ask', 'ask', { kind: anchor.kind, permanentAnchors: 'unknown' }), beforeTask: 'permission' }];
+  if (site.permanentAnchors === 'forbidden' && (fixed || (needed && anchor.kind === 'none')))
+    return [{ ...note('permit-conflict', 'ask', { kind: anchor.kind, removableKinds: REMOVABLE, anchorsNeeded: needed }), beforeTask: 'permission' }];
+  if (site.permanentAnchors === 'forbidden' && leansOnSoil(anchor.kind))
+    return [{ ...note('permit-ask', 'ask', { kind: anchor.kind, permanentAnchors: 'forbidden' }), beforeTask: 'permission' }];
+  if (site.permanentAnchors === 'unknown' && fixed)
+    return [{ ...note('permit-ask', 'ask', { kind: anchor.kind, permanentAnchors: 'unknown' }), beforeTask: 'permission' }];
   return [];
 };
 
@@ -106,7 +135,10 @@ const unratedNotes = ({ site, structure, wind }: AnchorageArgs): Note[] => [
 ];
 
 const outsideOf = (anchor: Anchor): Note[] =>
-  outsideValidity(MODEL, { anchorDepthM: anchor.depthM === 'unknown' ? 0 : anchor.depthM, installTorqueNm: anchor.installTorqueNm === 'unknown' ? 0 : anchor.installTorqueNm });
+  outsideValidity(MODEL, {
+    anchorDepthM: anchor.depthM === 'unknown' ? 0 : anchor.depthM,
+    installTorqueNm: anchor.installTorqueNm === 'unknown' ? 0 : anchor.installTorqueNm,
+  });
 
 const SOURCES: Readonly<Record<Capacity['basis'], readonly SourceId[]>> = {
   pullCheck: ['CFR-3280', 'TENT-STAKE-2009'],
@@ -127,7 +159,9 @@ const remarks = (args: AnchorageArgs, posts: AnchorageResult['posts'], capacityN
     ...(leansOnSoil(anchor.kind) ? [note('locate-utilities', 'ask', { kind: anchor.kind })] : []),
     ...frostNotes(anchor, site),
     ...permitNotes(anchor, site, needed),
-    ...(failing.length > 0 ? [note('does-not-hold', 'stop', { postIds: failing, capacityN: capacityN ?? 0, worstN: Math.max(...posts.map((p) => p.demandN ?? 0)) })] : []),
+    ...(failing.length > 0
+      ? [note('does-not-hold', 'stop', { postIds: failing, capacityN: capacityN ?? 0, worstN: Math.max(...posts.map((p) => p.demandN ?? 0)) })]
+      : []),
     ...(limit !== null ? [note('gust-limit', 'care', { gustMPerS: limit, capacityN: capacityN ?? 0 })] : []),
     ...(leansOnSoil(anchor.kind) ? [note('check-again-when-wet', 'care')] : []),
   ];
@@ -173,5 +207,9 @@ export const computeAnchorage = (args: AnchorageArgs): RoomOutput<AnchorageResul
     worstDemandN: worst?.demandN ?? null,
   };
   const notes = [...unrated, ...outside, ...capacity.notes, ...remarks(args, posts, capacityN)];
-  return { result, notes, sources: [...SOURCES[rated ? capacity.basis : 'none'], 'IBC-1806', 'HELICAL-TORQUE', 'PIPE-PULL-2015', 'CONCRETE-150', 'CFR-3285', 'STATICS'] };
+  return {
+    result,
+    notes,
+    sources: [...SOURCES[rated ? capacity.basis : 'none'], 'IBC-1806', 'HELICAL-TORQUE', 'PIPE-PULL-2015', 'CONCRETE-150', 'CFR-3285', 'STATICS'],
+  };
 };

@@ -1,5 +1,13 @@
 import type { FasteningResult, GeometryResult, Note, StructureInputs, Verdict, WindResult } from '@lathwork/model';
-import { BATTEN_SCREW, NAILER_SPACING_M, SCREW_DIAMETER_M, SPACING_CAP_M, SPACING_LEAST_M, TUBE_SCREW_GAUGE, UNKNOWN_TUBE_ULTIMATE_PA } from '../data/fasteners.js';
+import {
+  BATTEN_SCREW,
+  NAILER_SPACING_M,
+  SCREW_DIAMETER_M,
+  SPACING_CAP_M,
+  SPACING_LEAST_M,
+  TUBE_SCREW_GAUGE,
+  UNKNOWN_TUBE_ULTIMATE_PA,
+} from '../data/fasteners.js';
 import { MEMORY_RAISE } from '../data/wind-coefficients.js';
 import { DURATION, RECLAIMED_GRAVITY, WET_WITHDRAWAL } from '../data/woods.js';
 import { allowableScrewN, headPullThroughN, screwWithdrawalNPerM, spacingByStrengthM, steelPullOutN } from './fastening-strength.js';
@@ -23,7 +31,13 @@ export const MODEL = {
 
 type Zone = FasteningResult['zones'][number]['zone'];
 const ZONES: readonly Zone[] = ['field', 'edge', 'corner'];
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({ code: `fastening.${code}`, severity, room: 'fastening', params, beforeTask: 'battens' });
+const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
+  code: `fastening.${code}`,
+  severity,
+  room: 'fastening',
+  params,
+  beforeTask: 'battens',
+});
 
 /** Allowable pull of one batten screw in reclaimed wet wood under wind: thread in the nailer, or head through the lath. */
 export const battenScrewN = (gravity: number): { capacityN: number; ruledBy: 'thread' | 'head'; threadM: number } => {
@@ -106,11 +120,15 @@ export const computeFastening = (args: FasteningArgs): RoomOutput<FasteningResul
   const tube = tubeScrews(args, lines.length === 0 ? null : Math.max(...lines));
   const diameterMm = SCREW_DIAMETER_M[BATTEN_SCREW.gauge] * 1000;
   const outside = outsideValidity(MODEL, { bowSpacingM: geometry.bowSpacingMaxM, screwDiameterMm: diameterMm });
-  const verdict = zones.length === 0 ? 'notAssessed' : zones.map((z) => z.verdict).reduce<Verdict>((a, b) => (WORST.indexOf(b) > WORST.indexOf(a) ? b : a), 'noRedFlag');
+  const verdict =
+    zones.length === 0 ? 'notAssessed' : zones.map((z) => z.verdict).reduce<Verdict>((a, b) => (WORST.indexOf(b) > WORST.indexOf(a) ? b : a), 'noRedFlag');
   const notes: Note[] = [...outside, ...tube.notes, note('pilot-holes', 'note', { diameterMm })];
   if (screw.ruledBy === 'head') notes.push(note('head-pulls-through', 'care', { capacityN: screw.capacityN }));
   if (verdict === 'notAssessed') notes.push(note('wind-not-assessed', 'stop'));
-  for (const z of zones.filter((one) => one.verdict === 'doesNotPass')) notes.push(note('spacing-too-close', 'stop', { zone: z.zone, lineLoadNPerM: z.lineLoadNPerM ?? 0, spacingMm: z.spacingMm, bowSpacingM: geometry.bowSpacingMaxM }));
+  for (const z of zones.filter((one) => one.verdict === 'doesNotPass'))
+    notes.push(
+      note('spacing-too-close', 'stop', { zone: z.zone, lineLoadNPerM: z.lineLoadNPerM ?? 0, spacingMm: z.spacingMm, bowSpacingM: geometry.bowSpacingMaxM }),
+    );
   if (structure.kind === 'roundArch') notes.push(note('battens-on-tube', 'care'));
   const result: FasteningResult = {
     verdict,

@@ -11,10 +11,12 @@ export const slopeFactor = (pitchDeg: number, ct: number, slippery: boolean): nu
 };
 
 /** Least load of a low roof: Is pg up to 20 psf, else 20 psf Is; nothing from 15 degrees on (7.3.4). */
-export const lowSlopeMinimumPa = (groundPa: number, importance: number, pitchDeg: number): number => (pitchDeg < LOW_SLOPE_DEG ? importance * Math.min(groundPa, LOW_SLOPE_PA) : 0);
+export const lowSlopeMinimumPa = (groundPa: number, importance: number, pitchDeg: number): number =>
+  pitchDeg < LOW_SLOPE_DEG ? importance * Math.min(groundPa, LOW_SLOPE_PA) : 0;
 
 /** Rain on snow: 5 psf where there is little snow and the roof is flatter than W / 50 (W in ft, degrees). Both are needed. */
-export const rainOnSnowPa = (groundPa: number, pitchDeg: number, eaveToRidgeM: number): number => (groundPa > 0 && groundPa <= LOW_SLOPE_PA && pitchDeg < eaveToRidgeM / 0.3048 / 50 ? RAIN_ON_SNOW_PA : 0);
+export const rainOnSnowPa = (groundPa: number, pitchDeg: number, eaveToRidgeM: number): number =>
+  groundPa > 0 && groundPa <= LOW_SLOPE_PA && pitchDeg < eaveToRidgeM / 0.3048 / 50 ? RAIN_ON_SNOW_PA : 0;
 
 /** Weight of drifted snow: 0.13 pg + 14 pcf, at most 30 (recalled), N/m3. */
 export const driftWeightNPerM3 = (groundPa: number): number => Math.min(0.13 * (groundPa / 47.880_26) + 14, 30) * 157.087;

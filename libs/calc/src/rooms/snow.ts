@@ -1,5 +1,14 @@
 import type { GeometryResult, Note, SiteInputs, SnowResult, StructureInputs } from '@lathwork/model';
-import { BARE_FROM_DEG, CLEAR_AT_FRAC, EXPOSURE_FACTOR, IMPORTANCE, LIGHT_SNOW_N_PER_M3, SIMPLE_RAFTER_M, THERMAL_FACTOR, WET_SNOW_N_PER_M3 } from '../data/snow-factors.js';
+import {
+  BARE_FROM_DEG,
+  CLEAR_AT_FRAC,
+  EXPOSURE_FACTOR,
+  IMPORTANCE,
+  LIGHT_SNOW_N_PER_M3,
+  SIMPLE_RAFTER_M,
+  THERMAL_FACTOR,
+  WET_SNOW_N_PER_M3,
+} from '../data/snow-factors.js';
 import { tubeSection } from '../data/tubes.js';
 import { MEMORY_RAISE } from '../data/wind-coefficients.js';
 import { allowableMomentNm, archMomentHalfNm, simpleBeamMomentNm, UNKNOWN_TUBE_YIELD_PA } from '../physics/statics.js';
@@ -59,7 +68,15 @@ const americanLoads = (args: SnowArgs): Loads | null => {
   if (fromRoof) notes.push(note('ground-from-roof', 'note', { roofPa: site.snow.loadPa, groundPa }));
   if (site.snow.level === 'ultimate') notes.push(note('ultimate-used-as-service', 'note', { loadPa: site.snow.loadPa }));
   if (!/ASCE|IBC|IRC/i.test(site.snow.codeEdition)) notes.push(note('code-not-held', 'ask', { codeEdition: site.snow.codeEdition, used: 'ASCE 7-16' }));
-  return { standard: 'ASCE 7-16', groundPa, flatRoofPa: flatPa, slopedPa, unbalancedPa: oneSidedPa(args, groundPa, importance, slopedPa), factors: { exposure: ce, thermal: ct, importance, slope: cs }, notes };
+  return {
+    standard: 'ASCE 7-16',
+    groundPa,
+    flatRoofPa: flatPa,
+    slopedPa,
+    unbalancedPa: oneSidedPa(args, groundPa, importance, slopedPa),
+    factors: { exposure: ce, thermal: ct, importance, slope: cs },
+    notes,
+  };
 };
 
 const europeanLoads = (args: SnowArgs): Loads | null => {
@@ -99,7 +116,8 @@ const momentPerPa = (args: SnowArgs): number => {
 const capacityOf = (structure: StructureInputs): { capacityNm: number | null; notes: Note[] } => {
   const section = tubeSection(structure.tube);
   if (!section) return { capacityNm: null, notes: [{ ...note('frame-unrated', 'stop', { reason: 'tube-unknown' }), beforeTask: 'erect' }] };
-  if (structure.tube.rust === 'pitted') return { capacityNm: null, notes: [{ ...note('frame-unrated', 'stop', { reason: 'tube-pitted' }), beforeTask: 'erect' }] };
+  if (structure.tube.rust === 'pitted')
+    return { capacityNm: null, notes: [{ ...note('frame-unrated', 'stop', { reason: 'tube-pitted' }), beforeTask: 'erect' }] };
   const notes = structure.tube.rust === 'unknown' ? [note('rust-ask', 'ask')] : [];
   return { capacityNm: allowableMomentNm(section.elastic, UNKNOWN_TUBE_YIELD_PA), notes };
 };
@@ -122,7 +140,11 @@ const verdictOf = (momentNm: number | null, capacityNm: number | null, drift: bo
 };
 
 const sourcesFor = (args: SnowArgs, loads: Loads | null): SourceId[] => [
-  ...(loads?.standard === 'EN 1991-1-3' ? (['EN1991-1-3', ...(args.structure.kind === 'roundArch' ? (['EN1991-1-3-MEMORY'] as const) : [])] as const) : loads ? (['ASCE7-16', 'ASCE7-16-MEMORY'] as const) : []),
+  ...(loads?.standard === 'EN 1991-1-3'
+    ? (['EN1991-1-3', ...(args.structure.kind === 'roundArch' ? (['EN1991-1-3-MEMORY'] as const) : [])] as const)
+    : loads
+      ? (['ASCE7-16', 'ASCE7-16-MEMORY'] as const)
+      : []),
   'STATICS',
   'TUBE-STEEL-MEMORY',
   'SNOW-WET',
@@ -147,7 +169,11 @@ export const computeSnow = (args: SnowArgs): RoomOutput<SnowResult> => {
   const { site, structure } = args;
   const european = site.snow !== 'unknown' && /\bEN\b|1991|eurocode/i.test(site.snow.codeEdition);
   const loads = european ? europeanLoads(args) : americanLoads(args);
-  const outside = outsideValidity(MODEL, { groundPa: loads?.groundPa ?? 0, roofSlopeDeg: pitchOf(args), eaveToRidgeM: structure.kind === 'leanTo' ? 0 : eaveToRidgeM(args) });
+  const outside = outsideValidity(MODEL, {
+    groundPa: loads?.groundPa ?? 0,
+    roofSlopeDeg: pitchOf(args),
+    eaveToRidgeM: structure.kind === 'leanTo' ? 0 : eaveToRidgeM(args),
+  });
   const capacity = capacityOf(structure);
   const drift = driftNotes(args);
   const perPa = momentPerPa(args);
@@ -157,7 +183,14 @@ export const computeSnow = (args: SnowArgs): RoomOutput<SnowResult> => {
   const clearPa = capacity.capacityNm === null ? null : (CLEAR_AT_FRAC * capacity.capacityNm) / perPa;
   const notes = [...(loads?.notes ?? [note('unknown-ask', 'ask')]), ...outside, ...capacity.notes, ...drift];
   const verdict = verdictOf(momentNm, capacity.capacityNm, drift.length > 0);
-  if (verdict === 'doesNotPass' || verdict === 'marginal') notes.push(note('clear-or-take-off', 'care', { momentNm: momentNm ?? 0, capacityNm: capacity.capacityNm ?? 0, demandRatio: (momentNm ?? 0) / (capacity.capacityNm ?? 1) }));
+  if (verdict === 'doesNotPass' || verdict === 'marginal')
+    notes.push(
+      note('clear-or-take-off', 'care', {
+        momentNm: momentNm ?? 0,
+        capacityNm: capacity.capacityNm ?? 0,
+        demandRatio: (momentNm ?? 0) / (capacity.capacityNm ?? 1),
+      }),
+    );
   if (structure.kind === 'roundArch') notes.push(note('arch-sway-not-checked', 'note'));
   const result: SnowResult = {
     verdict,

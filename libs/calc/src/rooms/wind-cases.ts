@@ -1,5 +1,18 @@
 import type { GeometryResult, StructureInputs } from '@lathwork/model';
-import { EN_DUOPITCH, EN_DUOPITCH_ALONG, EN_INSIDE, EN_WALLS, GCPI, GUST_FACTOR, LEAST_ROOF_PA, LEAST_WALL_PA, MEMORY_RAISE, WALL_SIDE, WALL_WINDWARD, ROOF_ALONG_OTHER } from '../data/wind-coefficients.js';
+import {
+  EN_DUOPITCH,
+  EN_DUOPITCH_ALONG,
+  EN_INSIDE,
+  EN_WALLS,
+  GCPI,
+  GUST_FACTOR,
+  LEAST_ROOF_PA,
+  LEAST_WALL_PA,
+  MEMORY_RAISE,
+  WALL_SIDE,
+  WALL_WINDWARD,
+  ROOF_ALONG_OTHER,
+} from '../data/wind-coefficients.js';
 import { linear } from '../physics/statics.js';
 import { alongRoofBands, archCp, leewardRoofCp, leewardWallCp, windwardRoofCp } from './wind-coefficients.js';
 import { cutPiece, forcesOn, piecesOf, postReactions, totalsAcross, type Patch, type Piece, type PostReaction } from './wind-frame.js';
@@ -93,7 +106,9 @@ const acrossExternal = (shape: WindShape): External[] => {
   const pieces = piecesOf(structure, geometry);
   return DIRECTIONS.flatMap((direction) => {
     const fromLeft = direction === 'normalFromLeft';
-    const walls = pieces.filter(wallPiece).map((p) => whole(p, (p.surface === 'wallLeft') === fromLeft ? WALL_WINDWARD : leewardWallCp(widthM / lengthM), p.surface, lengthM));
+    const walls = pieces
+      .filter(wallPiece)
+      .map((p) => whole(p, (p.surface === 'wallLeft') === fromLeft ? WALL_WINDWARD : leewardWallCp(widthM / lengthM), p.surface, lengthM));
     return acrossRoofSets(shape, pieces, fromLeft).map((roof) => ({ direction, fromBack: false, coefficients: [...walls, ...roof], endPushM2: 0 }));
   });
 };
@@ -111,7 +126,13 @@ const alongExternal = (shape: WindShape): External[] => {
     coefficients: pieces.flatMap((piece) =>
       wallPiece(piece)
         ? [whole(piece, WALL_SIDE, piece.surface, lengthM)]
-        : bands.map((b, i) => ({ piece, fromM: fromBack ? lengthM - b.toM : b.fromM, toM: fromBack ? lengthM - b.fromM : b.toM, cp: b.cp, label: `${piece.surface}Band${i + 1}` })),
+        : bands.map((b, i) => ({
+            piece,
+            fromM: fromBack ? lengthM - b.toM : b.fromM,
+            toM: fromBack ? lengthM - b.fromM : b.toM,
+            cp: b.cp,
+            label: `${piece.surface}Band${i + 1}`,
+          })),
     ),
   }));
 };
@@ -152,7 +173,15 @@ const workOut = (shape: WindShape, external: External, enclosure: Enclosure, set
       const trib = geometry.posts[i]?.tributaryM ?? 0;
       return { ...p, pullN: raised(p.pullN, set.raise), horizontalN: ((shearN * trib) / lengthM / 2) * set.raise };
     });
-    return { direction, enclosure, upliftN: raised(t.upliftN, set.raise), shearN: shearN * set.raise, overturningNm: raised(aboutLee, set.raise), surfaces: surfacesOf(patches), posts };
+    return {
+      direction,
+      enclosure,
+      upliftN: raised(t.upliftN, set.raise),
+      shearN: shearN * set.raise,
+      overturningNm: raised(aboutLee, set.raise),
+      surfaces: surfacesOf(patches),
+      posts,
+    };
   }
   const toward = direction === 'normalFromLeft' ? 'right' : 'left';
   const sign = toward === 'right' ? 1 : -1;
@@ -160,17 +189,32 @@ const workOut = (shape: WindShape, external: External, enclosure: Enclosure, set
   const leastN = set.leastLoads ? (LEAST_WALL_PA * eaveM + LEAST_ROOF_PA * Math.max(ridgeM - eaveM, 0)) * lengthM : 0;
   const push = { shearN: sign * Math.max(0, leastN - bare.shearN), atM: section.centreM };
   const t = totalsAcross(patches, push, structure, toward);
-  const posts = postReactions(patches, push, structure, geometry.posts).map((p) => ({ ...p, pullN: raised(p.pullN, set.raise), horizontalN: p.horizontalN * set.raise }));
-  return { direction, enclosure, upliftN: raised(t.upliftN, set.raise), shearN: t.shearN * set.raise, overturningNm: raised(t.overturningNm, set.raise), surfaces: surfacesOf(patches), posts };
+  const posts = postReactions(patches, push, structure, geometry.posts).map((p) => ({
+    ...p,
+    pullN: raised(p.pullN, set.raise),
+    horizontalN: p.horizontalN * set.raise,
+  }));
+  return {
+    direction,
+    enclosure,
+    upliftN: raised(t.upliftN, set.raise),
+    shearN: t.shearN * set.raise,
+    overturningNm: raised(t.overturningNm, set.raise),
+    surfaces: surfacesOf(patches),
+    posts,
+  };
 };
 
 /** By how much the demand is raised where coefficients were recalled and not read. */
-export const recalledRaise = (standard: 'ASCE 7-16' | 'EN 1991-1-4', kind: StructureInputs['kind']): number => (standard === 'EN 1991-1-4' || kind === 'roundArch' ? MEMORY_RAISE : 1);
+export const recalledRaise = (standard: 'ASCE 7-16' | 'EN 1991-1-4', kind: StructureInputs['kind']): number =>
+  standard === 'EN 1991-1-4' || kind === 'roundArch' ? MEMORY_RAISE : 1;
 
 /** Every wind of ASCE 7-16: three directions, closed and with one side open, suction and push inside. */
 export const asceVariants = (shape: WindShape, qPa: number, raise: number): WindVariant[] =>
   [...acrossExternal(shape), ...alongExternal(shape)].flatMap((external) =>
-    (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) => [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: GUST_FACTOR, inside: sign * GCPI[enclosure], raise, leastLoads: true }))),
+    (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) =>
+      [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: GUST_FACTOR, inside: sign * GCPI[enclosure], raise, leastLoads: true })),
+    ),
   );
 
 const enAcross = (shape: WindShape): External[] => {
@@ -234,5 +278,7 @@ const enAlong = (shape: WindShape): External[] => {
 /** Winds of EN 1991-1-4 on a duopitch: the walls and the inside are recalled, so the demand is raised. `qPa` carries the factor of EN 1990. */
 export const enVariants = (shape: WindShape, qPa: number, raise: number): WindVariant[] =>
   [...enAcross(shape), ...enAlong(shape)].flatMap((external) =>
-    (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) => [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: 1, inside: sign * EN_INSIDE[enclosure], raise, leastLoads: false }))),
+    (['enclosed', 'partiallyEnclosed'] as const).flatMap((enclosure) =>
+      [1, -1].map((sign) => workOut(shape, external, enclosure, { qPa, gust: 1, inside: sign * EN_INSIDE[enclosure], raise, leastLoads: false })),
+    ),
   );

@@ -1,4 +1,15 @@
-import { CLADDING_ROOF, CLADDING_WALL, EN_DUO_CANOPY, EN_MONO_CANOPY, FREE_ROOF, ROOF, ROOF_ALONG, WALL_LEEWARD, type Curve, type RoofRow } from '../data/wind-coefficients.js';
+import {
+  CLADDING_ROOF,
+  CLADDING_WALL,
+  EN_DUO_CANOPY,
+  EN_MONO_CANOPY,
+  FREE_ROOF,
+  ROOF,
+  ROOF_ALONG,
+  WALL_LEEWARD,
+  type Curve,
+  type RoofRow,
+} from '../data/wind-coefficients.js';
 import { linear, logLinear } from '../physics/statics.js';
 
 /** External coefficient of the leeward wall; length is along the wind. */
@@ -44,7 +55,11 @@ export const archCp = (riseOverSpan: number, springing: 'ground' | 'elevated'): 
   const rest = [-0.7 - r, -0.5] as const;
   if (springing === 'ground') return [[1.4 * r, ...rest]];
   if (r < 0.2) return [[-0.9, ...rest]];
-  if (r < 0.3) return [[1.5 * r - 0.3, ...rest], [6 * r - 2.1, ...rest]];
+  if (r < 0.3)
+    return [
+      [1.5 * r - 0.3, ...rest],
+      [6 * r - 2.1, ...rest],
+    ];
   return [[2.75 * r - 0.7, ...rest]];
 };
 

@@ -48,7 +48,15 @@ export const piecesOf = (structure: StructureInputs, geometry: GeometryResult): 
     const vertical = Math.abs(to.xM - from.xM) < 1e-9 && onFeet(to.xM) && (structure.kind !== 'roundArch' || Math.min(from.zM, to.zM) < 1e-9);
     const midX = (from.xM + to.xM) / 2;
     const surface = surfaceOf(structure.kind, { vertical, midX, widthM });
-    return [{ surface, acrossFrac: midX / widthM, from: { xM: from.xM, zM: from.zM }, to: { xM: to.xM, zM: to.zM }, loaded: !(structure.kind === 'leanTo' && surface === 'wallRight') }];
+    return [
+      {
+        surface,
+        acrossFrac: midX / widthM,
+        from: { xM: from.xM, zM: from.zM },
+        to: { xM: to.xM, zM: to.zM },
+        loaded: !(structure.kind === 'leanTo' && surface === 'wallRight'),
+      },
+    ];
   });
 };
 
@@ -121,7 +129,12 @@ export const postReactions = (patches: readonly Patch[], push: Push, structure: 
 };
 
 /** Totals of the whole shelter, across the ridge. */
-export const totalsAcross = (patches: readonly Patch[], push: Push, structure: StructureInputs, toward: 'right' | 'left'): { upliftN: number; shearN: number; overturningNm: number } => {
+export const totalsAcross = (
+  patches: readonly Patch[],
+  push: Push,
+  structure: StructureInputs,
+  toward: 'right' | 'left',
+): { upliftN: number; shearN: number; overturningNm: number } => {
   const forces = [...forcesOn(patches, 0, structure.lengthM), { xN: push.shearN, zN: 0, xM: 0, zM: push.atM }];
   const r = twoLegReactions(forces, structure.widthM);
   return { upliftN: r.upliftN, shearN: Math.abs(r.shearN), overturningNm: overturningNm(forces, structure.widthM, toward) };

@@ -1,4 +1,16 @@
-import { BEAUFORT, ELEVATION_PER_M, EN_AIR_DENSITY, EN_TERRAIN, HILLS, KD, KZ_FLOOR_CLADDING_B, LOWEST_Z_M, TERRAIN, VELOCITY_PRESSURE, type Exposure } from '../data/wind-coefficients.js';
+import {
+  BEAUFORT,
+  ELEVATION_PER_M,
+  EN_AIR_DENSITY,
+  EN_TERRAIN,
+  HILLS,
+  KD,
+  KZ_FLOOR_CLADDING_B,
+  LOWEST_Z_M,
+  TERRAIN,
+  VELOCITY_PRESSURE,
+  type Exposure,
+} from '../data/wind-coefficients.js';
 import { linear } from '../physics/statics.js';
 
 export type EnTerrain = keyof typeof EN_TERRAIN;
@@ -10,13 +22,17 @@ export const exposureFactor = (zM: number, exposure: Exposure): number => {
 };
 
 /** Kz for film and battens: exposure B counts as 0.70 at the least. */
-export const claddingExposureFactor = (zM: number, exposure: Exposure): number => Math.max(exposureFactor(zM, exposure), exposure === 'B' ? KZ_FLOOR_CLADDING_B : 0);
+export const claddingExposureFactor = (zM: number, exposure: Exposure): number =>
+  Math.max(exposureFactor(zM, exposure), exposure === 'B' ? KZ_FLOOR_CLADDING_B : 0);
 
 /** Ke = exp(-0.000119 zg). 1.0 is always permitted; the room uses it above sea level and the formula below. */
 export const elevationFactor = (elevationM: number): number => Math.exp(-ELEVATION_PER_M * elevationM);
 
 /** Kzt = (1 + K1 K2 K3)^2 of a hill; distances in the same unit, H / Lh over 0.5 counts as 0.5 with Lh = 2 H. */
-export const hillFactor = (kind: keyof typeof HILLS, hill: { heightM: number; halfLengthM: number; fromCrestM: number; downwind: boolean; zM: number }): number => {
+export const hillFactor = (
+  kind: keyof typeof HILLS,
+  hill: { heightM: number; halfLengthM: number; fromCrestM: number; downwind: boolean; zM: number },
+): number => {
   const { k1, gamma, muUp, muDown } = HILLS[kind];
   const ratio = hill.heightM / hill.halfLengthM;
   const lh = ratio > 0.5 ? 2 * hill.heightM : hill.halfLengthM;
@@ -34,10 +50,13 @@ export const netPressurePa = (qPa: number, cp: number, gcpi: number, gust: numbe
 
 /** Kr and cr, turbulence and peak pressure of EN 1991-1-4 with orography and kI of one. */
 export const enTerrainFactor = (terrain: EnTerrain): number => 0.19 * (EN_TERRAIN[terrain].roughnessM / 0.05) ** 0.07;
-export const enRoughness = (zM: number, terrain: EnTerrain): number => enTerrainFactor(terrain) * Math.log(Math.max(zM, EN_TERRAIN[terrain].lowestM) / EN_TERRAIN[terrain].roughnessM);
-export const enTurbulence = (zM: number, terrain: EnTerrain): number => 1 / Math.log(Math.max(zM, EN_TERRAIN[terrain].lowestM) / EN_TERRAIN[terrain].roughnessM);
+export const enRoughness = (zM: number, terrain: EnTerrain): number =>
+  enTerrainFactor(terrain) * Math.log(Math.max(zM, EN_TERRAIN[terrain].lowestM) / EN_TERRAIN[terrain].roughnessM);
+export const enTurbulence = (zM: number, terrain: EnTerrain): number =>
+  1 / Math.log(Math.max(zM, EN_TERRAIN[terrain].lowestM) / EN_TERRAIN[terrain].roughnessM);
 /** qp = (1 + 7 Iv) 0.5 rho (cr vb)^2. */
-export const enPeakPressurePa = (basicMPerS: number, zM: number, terrain: EnTerrain): number => enPeakFromFactorsPa(0.5 * EN_AIR_DENSITY * basicMPerS ** 2, enRoughness(zM, terrain), enTerrainFactor(terrain));
+export const enPeakPressurePa = (basicMPerS: number, zM: number, terrain: EnTerrain): number =>
+  enPeakFromFactorsPa(0.5 * EN_AIR_DENSITY * basicMPerS ** 2, enRoughness(zM, terrain), enTerrainFactor(terrain));
 /** The same from its factors: Iv = kr / cr. */
 export const enPeakFromFactorsPa = (basicPa: number, cr: number, kr: number): number => (1 + (7 * kr) / cr) * cr ** 2 * basicPa;
 /** cprob = [(1 - K ln(-ln(1 - p))) / (1 - K ln(-ln 0.98))]^n, p = 1 / years, K 0.2, n 0.5. */

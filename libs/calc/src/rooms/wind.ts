@@ -1,5 +1,15 @@
 import type { GeometryResult, Note, SiteInputs, StructureInputs, WindResult } from '@lathwork/model';
-import { EN_AIR_DENSITY, EN_WIND_FACTOR, FILM_AREA_M2, GCPI, GUST_LIMIT_MPERS, LEAST_CLADDING_PA, MEMORY_RAISE, SERVICE_DEAD, SERVICE_WIND } from '../data/wind-coefficients.js';
+import {
+  EN_AIR_DENSITY,
+  EN_WIND_FACTOR,
+  FILM_AREA_M2,
+  GCPI,
+  GUST_LIMIT_MPERS,
+  LEAST_CLADDING_PA,
+  MEMORY_RAISE,
+  SERVICE_DEAD,
+  SERVICE_WIND,
+} from '../data/wind-coefficients.js';
 import { tubeSection } from '../data/tubes.js';
 import { GRAVITY_M_PER_S2 } from '../physics/statics.js';
 import type { SourceId } from '../sources/bibliography.js';
@@ -36,7 +46,9 @@ const deadLoad = (structure: StructureInputs, geometry: GeometryResult): { deadN
   if (structure.frameMassKg !== 'unknown') return { deadN: structure.frameMassKg * GRAVITY_M_PER_S2, notes: [] };
   const section = tubeSection(structure.tube);
   if (!section) return { deadN: null, notes: [note('weight-unknown', 'care', { usedN: 0 })] };
-  const tubeM = geometry.members.filter((m) => ['leg', 'rafter', 'bow', 'ridge', 'eave', 'knee', 'brace'].includes(m.role)).reduce((sum, m) => sum + m.lengthM, 0);
+  const tubeM = geometry.members
+    .filter((m) => ['leg', 'rafter', 'bow', 'ridge', 'eave', 'knee', 'brace'].includes(m.role))
+    .reduce((sum, m) => sum + m.lengthM, 0);
   const massKg = tubeM * section.massKgPerM;
   return { deadN: massKg * GRAVITY_M_PER_S2, notes: [note('weight-estimated', 'note', { massKg, tubeM })] };
 };
@@ -90,14 +102,19 @@ const filmZones = (args: WindArgs, qPa: number): WindResult['zones'] => {
   const arch = structure.kind === 'roundArch';
   const rise = (structure.ridgeM - structure.eaveM) / structure.widthM;
   const pitchDeg = arch ? 2 * geometry.roofSlopeDeg : geometry.roofSlopeDeg;
-  const archField = Math.max(...(['ground', 'elevated'] as const).flatMap((s) => archCp(rise, s).flatMap((set) => set.map((cp) => Math.abs(cp))))) * MEMORY_RAISE;
+  const archField =
+    Math.max(...(['ground', 'elevated'] as const).flatMap((s) => archCp(rise, s).flatMap((set) => set.map((cp) => Math.abs(cp))))) * MEMORY_RAISE;
   const gcp = (surface: 'wall' | 'roof', zone: 'field' | 'edge' | 'corner'): number => {
     if (surface === 'wall') return Math.abs(claddingWallGcp(zone === 'field' ? 'field' : 'corner', FILM_AREA_M2));
     const roof = Math.abs(claddingRoofGcp(pitchDeg, zone, FILM_AREA_M2));
     return arch ? Math.max(zone === 'field' ? 0 : roof * MEMORY_RAISE, archField) : roof;
   };
   return (['wall', 'roof'] as const).flatMap((surface) =>
-    (['field', 'edge', 'corner'] as const).map((zone) => ({ zone, surface, suctionPa: SERVICE_WIND * Math.max(qPa * (gcp(surface, zone) + GCPI.enclosed), LEAST_CLADDING_PA) })),
+    (['field', 'edge', 'corner'] as const).map((zone) => ({
+      zone,
+      surface,
+      suctionPa: SERVICE_WIND * Math.max(qPa * (gcp(surface, zone) + GCPI.enclosed), LEAST_CLADDING_PA),
+    })),
   );
 };
 
@@ -133,10 +150,13 @@ const validity = (shape: WindShape, approach: WindApproach): Note[] => {
 const remarks = (args: WindArgs, variants: readonly WindVariant[], en: boolean, serviceWind: number): Note[] => {
   const { structure, geometry } = args;
   const notes: Note[] = [];
-  if (structure.kind === 'roundArch' || en) notes.push(note('memory-coefficients', 'care', { raisedByFrac: MEMORY_RAISE - 1, about: en ? 'en-walls-and-inside' : 'arched-roof' }));
+  if (structure.kind === 'roundArch' || en)
+    notes.push(note('memory-coefficients', 'care', { raisedByFrac: MEMORY_RAISE - 1, about: en ? 'en-walls-and-inside' : 'arched-roof' }));
   if (en) notes.push(note('zones-not-held', 'ask', { standard: 'EN 1991-1-4' }));
-  if (structure.kind === 'leanTo') notes.push(note('lean-to-host-wall', 'note', { hostHeightM: structure.hostWall?.heightM ?? 0, highSideM: structure.ridgeM }));
-  if (structure.braced === 'none' || structure.braced === 'unknown') notes.push({ ...note('unbraced', 'care', { braced: structure.braced }), beforeTask: 'brace' });
+  if (structure.kind === 'leanTo')
+    notes.push(note('lean-to-host-wall', 'note', { hostHeightM: structure.hostWall?.heightM ?? 0, highSideM: structure.ridgeM }));
+  if (structure.braced === 'none' || structure.braced === 'unknown')
+    notes.push({ ...note('unbraced', 'care', { braced: structure.braced }), beforeTask: 'brace' });
   const push = Math.max(...variants.filter((v) => v.direction === 'parallel').map((v) => v.shearN));
   const extraUpliftN = (serviceWind * push * sectionOf(geometry).centreM) / structure.lengthM / 2;
   notes.push(note('lengthwise-push', 'note', { endPushN: serviceWind * push, extraUpliftPerCornerN: extraUpliftN }));
@@ -167,7 +187,12 @@ const pressures = (approach: Exclude<WindApproach, { standard: 'none' }>, site: 
   // Thin air at height may be counted but need not be; below sea level the air is denser and is counted.
   const ke = Math.max(1, elevationFactor(site.elevationM));
   const at = (kz: number) => velocityPressurePa(approach.gustMPerS, kz, { ke });
-  return { qPa: at(exposureFactor(heightM, site.exposure)), filmPa: at(claddingExposureFactor(heightM, site.exposure)), gustMPerS: approach.gustMPerS, serviceWind: SERVICE_WIND };
+  return {
+    qPa: at(exposureFactor(heightM, site.exposure)),
+    filmPa: at(claddingExposureFactor(heightM, site.exposure)),
+    gustMPerS: approach.gustMPerS,
+    serviceWind: SERVICE_WIND,
+  };
 };
 
 /**
