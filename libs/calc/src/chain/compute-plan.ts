@@ -51,6 +51,7 @@ export const computePlan = (inputs: PlanInputs, options: ComputeOptions): PlanRe
   walk('safety', () => computeSafety({ site, structure, geometry, stock, climate, wind, snow, anchorage, thermal }));
 
   const merged = mergeNotes(notes);
+  const verdicts = { thermal: thermal.verdict, wind: wind.verdict, snow: snow.verdict, anchorage: anchorage.verdict, fastening: fastening.verdict };
   return {
     schemaVersion: RESULT_SCHEMA_VERSION,
     engineVersion: options.engineVersion,
@@ -68,7 +69,7 @@ export const computePlan = (inputs: PlanInputs, options: ComputeOptions): PlanRe
     budget,
     schedule,
     notes: merged,
-    risks: threeRisks(merged),
+    risks: threeRisks(merged, verdicts),
     reviewBlocked: merged.some((n) => n.severity === 'stop'),
     sources: sourcesOf(sources),
   };

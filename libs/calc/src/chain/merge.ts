@@ -1,4 +1,4 @@
-import type { Note, PlanResult, RoomName } from '@lathwork/model';
+import type { Note, PlanResult, RoomName, Verdict } from '@lathwork/model';
 
 const SEVERITY: readonly Note['severity'][] = ['stop', 'care', 'ask', 'note'];
 /** As many as the result may hold. Only the least severe fall off the end. */
@@ -27,16 +27,20 @@ const ENDS_BADLY: readonly RoomName[] = [
   'climate',
 ];
 
+const VERDICT_WEIGHT: Record<Verdict, number> = { doesNotPass: 0, notAssessed: 1, marginal: 2, noRedFlag: 3 };
+
 /**
  * The three things most likely to end this build badly. The rule: of the notes that stop or warn, the worst severity
- * first, then the room's place in the list above, then the order in which the room said it; one for each room, so that
- * three risks are three different things.
+ * first, then those of a room whose screening did not pass before those of one that could not judge, then the room's
+ * place in the list above, then the order in which the room said it; one for each room, so that three risks are three
+ * different things.
  */
-export const threeRisks = (notes: readonly Note[]): PlanResult['risks'] => {
-  const weighty = notes.filter((n) => n.severity === 'stop' || n.severity === 'care');
-  const ranked = [...weighty].sort(
-    (a, b) => SEVERITY.indexOf(a.severity) - SEVERITY.indexOf(b.severity) || ENDS_BADLY.indexOf(a.room) - ENDS_BADLY.indexOf(b.room),
-  );
+export const threeRisks = (notes: readonly Note[], verdicts: Partial<Record<RoomName, Verdict>>): PlanResult['risks'] => {
+  const weight = ({ severity, room }: Note): number => {
+    const verdict = verdicts[room];
+    return SEVERITY.indexOf(severity) * 1000 + (verdict === undefined ? VERDICT_WEIGHT.marginal : VERDICT_WEIGHT[verdict]) * 100 + ENDS_BADLY.indexOf(room);
+  };
+  const ranked = notes.filter((n) => n.severity === 'stop' || n.severity === 'care').sort((a, b) => weight(a) - weight(b));
   const risks: PlanResult['risks'] = [];
   for (const { room, code } of ranked) if (risks.length < 3 && !risks.some((r) => r.room === room)) risks.push({ room, code });
   return risks;
