@@ -135,24 +135,25 @@ function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout):
   });
   const has = (role: string): boolean => membersIn(o.view, o.shelter).some((m) => m.role === role);
   const end = o.view === 'front' || o.view === 'back';
-  const spots: Partial<Record<string, XY>> = {
-    film: P(span * (end ? 0.5 : 0.12), geometry.ridgeM - (geometry.ridgeM - geometry.eaveM) * (end ? 0.3 : 0.5)),
-    tube: P(0, geometry.eaveM > 0.4 ? geometry.eaveM * 0.62 : 0.2),
-    ...(has('sill') ? { sill: P(span * 0.93, SILL_MIDDLE_M) } : {}),
-    ...(has('knee') ? { knee: P(span * 0.08, geometry.eaveM * 0.9) } : {}),
+  const wallM = geometry.eaveM > 0.4 ? geometry.eaveM : 0.4;
+  const spots: Partial<Record<string, XY[]>> = {
+    film: [[end ? 0.5 : 0.12, 0.7], [0.3, 0.55], [0.8, 0.6], [0.15, 0.3], [0.6, 0.4], [0.9, 0.2]].map(([f = 0, g = 0]) => P(span * f, g > 0.6 ? geometry.ridgeM - (geometry.ridgeM - geometry.eaveM) * (1 - g) : geometry.eaveM * g)),
+    tube: [0.62, 0.4, 0.75, 0.25].flatMap((f) => [P(0, wallM * f), P(span, wallM * f)]),
+    ...(has('sill') ? { sill: [0.93, 0.07, 0.85, 0.6, 0.3].map((f) => P(span * f, SILL_MIDDLE_M)) } : {}),
+    ...(has('knee') ? { knee: [P(span * 0.08, geometry.eaveM * 0.9)] } : {}),
+    brace: membersIn(o.view, o.shelter)
+      .filter((m) => m.role === 'brace')
+      .flatMap((m) => [0.5, 0.35, 0.65].map((f) => P(wallU(o, m.from.yM + (m.to.yM - m.from.yM) * f), m.from.zM + (m.to.zM - m.from.zM) * f))),
+    batten: seen.flatMap((s) => [0.3, 0.6, 0.1].flatMap((f) => [P(s.u2 + 0.019, s.z1 + (s.z2 - s.z1) * f), P(s.u1 - 0.019, s.z1 + (s.z2 - s.z1) * f)])),
   };
-  const brace = membersIn(o.view, o.shelter).find((m) => m.role === 'brace');
-  if (brace) spots['brace'] = P(braceU(o, brace.from.yM, brace.to.yM), (brace.from.zM + brace.to.zM) / 2);
-  const first = seen[0];
-  if (first) spots['batten'] = P(first.u2 + 0.019, first.z1 + (first.z2 - first.z1) * 0.3);
   const extra = (o.marks ?? []).flatMap((m): MarkToPlace[] => {
-    const at = typeof m.target === 'string' ? spots[m.target] : undefined;
-    return at === undefined ? [] : [{ label: m.label, source: m.source, at }];
+    const [at, ...otherSpots] = (typeof m.target === 'string' ? spots[m.target] : undefined) ?? [];
+    return at === undefined ? [] : [{ label: m.label, source: m.source, at, otherSpots }];
   });
   return [...own, ...extra];
 }
 const SILL_MIDDLE_M = 0.045;
-const braceU = (o: ElevationOptions, y1: number, y2: number): number => (o.view === 'left' ? o.shelter.structure.lengthM - (y1 + y2) / 2 : (y1 + y2) / 2);
+const wallU = (o: ElevationOptions, y: number): number => (o.view === 'left' ? o.shelter.structure.lengthM - y : y);
 
 const altOf = (o: ElevationOptions, title: string, seen: readonly SeenOpening[], units: UnitSystem, words: Words): string => {
   const size = `${spokenLength(spanOf(o.view, o.shelter), units)} ${o.view === 'front' || o.view === 'back' ? words.wide : words.long}, ${spokenLength(o.shelter.geometry.ridgeM, units)} ${words.high}`;

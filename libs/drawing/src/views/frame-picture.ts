@@ -67,26 +67,30 @@ const ropesOf = (o: FramePictureOptions): [P3, P3][] => {
   return [[[x, 0, ridgeM], [x - w * 0.4, -ridgeM * 0.5, 0]], [[x, 0, ridgeM], [x + (kind === 'leanTo' ? 0 : w * 0.3), -ridgeM * 0.6, 0]]];
 };
 
-function markSpots(o: FramePictureOptions, view: View3): Partial<Record<string, XY>> {
-  const { members, posts, ridgeM } = o.shelter.geometry;
-  const { widthM: w, lengthM: l } = o.shelter.structure;
-  const middle = (roles: readonly string[]): P3 | null => {
-    const m = members.find((x) => roles.includes(x.role) && strokeOf(x.role, o) !== null);
-    return m ? [(m.from.xM + m.to.xM) / 2, m.from.yM + (m.to.yM - m.from.yM) * 0.42, (m.from.zM + m.to.zM) / 2] : null;
+/** Spots on the nearest members of a kind, so that a mark finds room about one of them. */
+function spotsOn(o: FramePictureOptions, view: View3, roles: readonly FramePart[]): XY[] {
+  return o.shelter.geometry.members
+    .filter((m) => roles.includes(m.role) && strokeOf(m.role, o) !== null && m.role !== 'bow')
+    .sort((a, b) => view.depth(p3(a.from)) - view.depth(p3(b.from)))
+    .slice(0, 6)
+    .flatMap((m) => [0.42, 0.65, 0.25].map((f) => view.at([m.from.xM + (m.to.xM - m.from.xM) * f, m.from.yM + (m.to.yM - m.from.yM) * f, m.from.zM + (m.to.zM - m.from.zM) * f])));
+}
+
+function markSpots(o: FramePictureOptions, view: View3): Partial<Record<string, XY[]>> {
+  const { posts, ridgeM } = o.shelter.geometry;
+  const { widthM: w, lengthM: l, kind } = o.shelter.structure;
+  const top = kind === 'leanTo' ? w : w / 2;
+  const side = posts.filter((p) => p.row === (kind === 'leanTo' ? 'A' : 'B'));
+  return {
+    tube: spotsOn(o, view, ['ridge', 'rafter', 'leg', 'eave']),
+    sill: spotsOn(o, view, ['sill']),
+    knee: spotsOn(o, view, ['knee']),
+    brace: spotsOn(o, view, ['brace']),
+    batten: strokeOf('batten', o) === null ? [] : spotsOn({ ...o, standing: new Set([...o.standing, 'nailer']) }, view, ['nailer']),
+    film: strokeOf('film', o) === null ? [] : [0.5, 0.3, 0.7, 0.15].map((f) => view.at([top, l * f, ridgeM])),
+    anchor: strokeOf('anchor', o) === null ? [] : side.map((p) => view.at(p3(p.at))),
+    rope: strokeOf('rope', o) === null ? [] : ropesOf(o).flatMap(([a, b]) => [0.5, 0.7, 0.3].map((f) => view.at([a[0] + (b[0] - a[0]) * f, a[1] + (b[1] - a[1]) * f, a[2] + (b[2] - a[2]) * f]))),
   };
-  const near = posts.find((p) => p.row === (o.shelter.structure.kind === 'leanTo' ? 'A' : 'B'));
-  const rope = strokeOf('rope', o) === null ? undefined : ropesOf(o)[0];
-  const spots: [string, P3 | null | undefined][] = [
-    ['tube', middle(['ridge', 'rafter', 'leg'])],
-    ['sill', middle(['sill'])],
-    ['knee', middle(['knee'])],
-    ['brace', middle(['brace'])],
-    ['batten', strokeOf('batten', o) === null ? null : middle(['nailer'])],
-    ['film', strokeOf('film', o) === null ? null : [w / 2, l * 0.5, ridgeM]],
-    ['anchor', strokeOf('anchor', o) !== null && near ? p3(near.at) : null],
-    ['rope', rope ? ([(rope[0][0] + rope[1][0]) / 2, (rope[0][1] + rope[1][1]) / 2, (rope[0][2] + rope[1][2]) / 2] as P3) : null],
-  ];
-  return Object.fromEntries(spots.filter((s): s is [string, P3] => s[1] !== null && s[1] !== undefined).map(([k, p]) => [k, view.at(p)]));
 }
 
 function drawGridRings(plate: Plate, o: FramePictureOptions, view: View3, off: number): void {
@@ -128,8 +132,9 @@ export function framePicture(o: FramePictureOptions): Drawing {
   const placed = marks.flatMap((m): MarkToPlace[] => {
     const opening = typeof m.target === 'string' ? null : m.target.openingId;
     const found = opening === null ? undefined : o.shelter.geometry.openings.find((x) => x.openingId === opening && x.corners.length === 4);
-    const at = found ? view.at([mean(found.corners.map((c) => c.xM)), mean(found.corners.map((c) => c.yM)), mean(found.corners.map((c) => c.zM))]) : typeof m.target === 'string' ? spots[m.target] : undefined;
-    return at === undefined ? [] : [{ label: m.label, source: m.source, at }];
+    const on = found ? [view.at([mean(found.corners.map((c) => c.xM)), mean(found.corners.map((c) => c.yM)), mean(found.corners.map((c) => c.zM))])] : typeof m.target === 'string' ? (spots[m.target] ?? []) : [];
+    const [at, ...otherSpots] = on;
+    return at === undefined ? [] : [{ label: m.label, source: m.source, at, otherSpots }];
   });
   placeMarks(plate, placed, { x: 0.4, y: 0.4, w: o.boxMm.wMm - 0.8, h: o.boxMm.hMm - 0.8 });
   const alt = `${words.framePicture}: ${posts.length} ${words.posts}, ${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(l, o.units)} ${words.long}, ${spokenLength(ridgeM, o.units)} ${words.high}. ${words.notToScale}.`;

@@ -1,12 +1,14 @@
 import { lengthPair, spokenLength } from '../lengths.js';
 import { Plate } from '../plate.js';
 import { boxesMeet, HATCH, turnedCorners } from '../primitives.js';
-import { DoesNotFitError, type Drawing, type ViewOptions, type XY } from '../types.js';
+import type { Drawing, ViewOptions, XY } from '../types.js';
 import { ENGLISH } from '../words.js';
 import { openingsIn, openingWords } from './shelter.js';
 import { bowAt, cameraFor, fitView, type P3, type View3 } from './space.js';
 
 const add = (p: P3, d: P3, t: number): P3 => [p[0] + d[0] * t, p[1] + d[1] * t, p[2] + d[2] * t];
+
+const LINE_MM = 4.8;
 
 interface Slanted {
   a: P3;
@@ -92,12 +94,12 @@ export function pictorial(o: ViewOptions): Drawing {
   const outX: P3 = [leanTo ? -off : off, 0, 0];
   const high: P3 = [sideX, l, 0];
   const need: P3[] = [...hostCorners(o), ...front, ...back, [0, -off, 0], [w, -off, 0], add([sideX, 0, 0], outX, 1), add([sideX, l, ridgeM], outX, 1), add(high, outX, 1)];
-  const dimensions: Slanted[] = [
+  const wanted: Slanted[] = [
     { a: [0, 0, 0], b: [w, 0, 0], out: [0, -off, 0], text: lengthPair(w, o.units), side: 1 },
     { a: [sideX, 0, 0], b: [sideX, l, 0], out: outX, text: lengthPair(l, o.units), side: 1 },
     { a: high, b: [sideX, l, ridgeM], out: outX, text: lengthPair(ridgeM, o.units), side: leanTo ? -1 : 1 },
   ];
-  const view = roomyView(o, need, dimensions);
+  const { view, dimensions } = roomyView(o, need, wanted);
   const plate = new Plate();
   if (leanTo) drawHost(plate, o, view);
   const seen = sides.filter((s) => view.faces(s.normal)).sort((a, b) => Math.max(...b.corners.map(view.depth)) - Math.max(...a.corners.map(view.depth)));
@@ -115,22 +117,28 @@ export function pictorial(o: ViewOptions): Drawing {
   drawOpenings(plate, o, view);
   outline(plate, view, sides, front);
   for (const d of dimensions) drawSlanted(plate, view, d);
+  if (dimensions.length === 0) wanted.forEach((d, i) => plate.text(o.boxMm.wMm / 2, o.boxMm.hMm - 1.5 - LINE_MM * (2 - i), `${d.text} ${[words.wide, words.long, words.high][i] ?? ''}`, 'let', 'middle'));
   const doors = openingsIn('front', o.shelter);
   const alt = `${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(l, o.units)} ${words.long}, ${spokenLength(ridgeM, o.units)} ${words.high}${doors.length > 0 ? `. ${openingWords(doors, o.units)}` : ''}. ${words.notToScale}.`;
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
 }
 
 /** Largest picture whose three dimensions stay on the paper and clear of each other: the picture gives way, never the letters. */
-function roomyView(o: ViewOptions, need: readonly P3[], dimensions: readonly Slanted[]): View3 {
+function roomyView(o: ViewOptions, need: readonly P3[], wanted: readonly Slanted[]): { view: View3; dimensions: Slanted[] } {
   const { wMm, hMm } = o.boxMm;
-  for (const heightDeg of [16, 24, 34])
+  // A dimension shorter than its letters is set farther out, clear of its neighbour's.
+  for (const [heightDeg, widthBy, heightBy] of [[16, 1, 1], [24, 1, 1], [16, 1.8, 1], [24, 1.8, 1], [24, 1, 2.2], [24, 2.8, 1], [24, 1, 3.6], [24, 2, 3], [34, 3.6, 1], [34, 2, 5]] as const) {
+    const outBy = [widthBy, 1, heightBy];
+    const dimensions = wanted.map((d, i): Slanted => ({ ...d, out: [d.out[0] * (outBy[i] ?? 1), d.out[1] * (outBy[i] ?? 1), d.out[2]] }));
     for (let pad = 3; pad < Math.min(wMm, hMm) * 0.42; pad += 1.5) {
       const view = fitView(need, wMm, hMm, cameraFor(o.shelter, heightDeg), { top: Math.min(pad, 12), right: pad, bottom: pad + 2, left: pad });
       const places = dimensions.map((d) => placeSlanted(view, d));
       const onPaper = places.every((p) => p.corners.every(([x, y]) => x > 0.2 && y > 0.2 && x < wMm - 0.2 && y < hMm - 0.2));
-      if (onPaper && places.every((p, i) => places.slice(i + 1).every((q) => !boxesMeet(p.corners, q.corners)))) return view;
+      if (onPaper && places.every((p, i) => places.slice(i + 1).every((q) => !boxesMeet(p.corners, q.corners)))) return { view, dimensions };
     }
-  throw new DoesNotFitError('the picture and its dimensions do not fit their box');
+  }
+  // A small tall shelter has no edge long enough for its letters: the three sizes then stand in lines under the picture.
+  return { view: fitView(need, wMm, hMm, cameraFor(o.shelter, 16), { top: 3, right: 3, bottom: 3 + LINE_MM * 3, left: 3 }), dimensions: [] };
 }
 
 /** The thick outline: edges between what is seen and what is not, and all of the front. */
