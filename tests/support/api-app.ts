@@ -62,7 +62,11 @@ const configFor = (database: TestDatabase, env: Record<string, string>): Config 
     ...env,
   });
 
-const makeGarden = async (database: Database, scopes: readonly Scope[], wanted: Partial<NewGarden>): Promise<{ gardenId: string; key: string; keyId: string }> => {
+const makeGarden = async (
+  database: Database,
+  scopes: readonly Scope[],
+  wanted: Partial<NewGarden>,
+): Promise<{ gardenId: string; key: string; keyId: string }> => {
   const key = makeKey();
   const id = newId();
   const garden: NewGarden = { id, name: 'Yarrow plot', locale: 'en', currency: 'EUR', unitSystem: 'metric', invented: true, ...wanted };
@@ -73,7 +77,10 @@ const makeGarden = async (database: Database, scopes: readonly Scope[], wanted: 
 const addKey = async (database: Database, gardenId: string, scopes: readonly Scope[]): Promise<string> => {
   const key = makeKey();
   await database.inTransaction({ gardenId }, (db) =>
-    db.apiKey.create({ data: { gardenId, id: newId(), name: 'another', prefix: key.prefix, sha256: new Uint8Array(key.sha256), scopes: [...scopes] }, select: { id: true } }),
+    db.apiKey.create({
+      data: { gardenId, id: newId(), name: 'another', prefix: key.prefix, sha256: new Uint8Array(key.sha256), scopes: [...scopes] },
+      select: { id: true },
+    }),
   );
   return key.key;
 };

@@ -7,9 +7,16 @@ export const plantBuild = async (adminUrl: string, gardenId: string): Promise<st
   await client.connect();
   const id = newId();
   try {
-    await client.query(`INSERT INTO sites (garden_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone, details) VALUES ($1, $2, $3, 1, 2, 3, 'UTC', '{}')`, [gardenId, id, `build ${id}`]);
+    await client.query(
+      `INSERT INTO sites (garden_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone, details) VALUES ($1, $2, $3, 1, 2, 3, 'UTC', '{}')`,
+      [gardenId, id, `build ${id}`],
+    );
     await client.query(`INSERT INTO structures (garden_id, id, name, kind, details) VALUES ($1, $2, $3, 'roundArch', '{}')`, [gardenId, id, `build ${id}`]);
-    await client.query(`INSERT INTO builds (garden_id, id, name, site_id, structure_id, wishes, crew, budget) VALUES ($1, $2, $3, $2, $2, '{}', '{}', '{}')`, [gardenId, id, `build ${id}`]);
+    await client.query(`INSERT INTO builds (garden_id, id, name, site_id, structure_id, wishes, crew, budget) VALUES ($1, $2, $3, $2, $2, '{}', '{}', '{}')`, [
+      gardenId,
+      id,
+      `build ${id}`,
+    ]);
   } finally {
     await client.end();
   }

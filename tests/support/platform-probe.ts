@@ -14,7 +14,9 @@ import { parseWhole } from '../../apps/api/src/platform/http/validate.js';
 import { Idempotency, type CreatingRequest } from '../../apps/api/src/platform/idempotency/idempotency.js';
 import { fail } from '../../apps/api/src/platform/problems/problem.js';
 
-const isText = fieldRule((value) => (typeof value === 'string' && value.length > 0 && value.length <= 200 ? null : { code: 'wrong-type', detail: 'Text is wanted here.' }));
+const isText = fieldRule((value) =>
+  typeof value === 'string' && value.length > 0 && value.length <= 200 ? null : { code: 'wrong-type', detail: 'Text is wanted here.' },
+);
 const isWhole = fieldRule((value) => (Number.isInteger(value) ? null : { code: 'wrong-type', detail: 'A whole number is wanted here.' }));
 
 class ProbeDto {
@@ -31,7 +33,18 @@ class ProbeQuery extends PageQuery {
 @Injectable()
 class ProbeRepository {
   insert(db: Db, actor: Actor, dto: ProbeDto) {
-    return db.site.create({ data: { gardenId: actor.gardenId, id: newId(), name: dto.name, latitudeDeg: 0, longitudeDeg: 0, elevationM: dto.elevationM, timeZone: 'UTC', details: {} } });
+    return db.site.create({
+      data: {
+        gardenId: actor.gardenId,
+        id: newId(),
+        name: dto.name,
+        latitudeDeg: 0,
+        longitudeDeg: 0,
+        elevationM: dto.elevationM,
+        timeZone: 'UTC',
+        details: {},
+      },
+    });
   }
   find(db: Db, id: string) {
     return db.site.findFirst({ where: { id } });
@@ -81,7 +94,10 @@ class ProbeController {
   list(@CurrentActor() actor: Actor, @Query() query: ProbeQuery) {
     return this.database.readSnapshot(actor, async (db) => {
       const rows = await this.repository.list(db, afterOf(query), query.limit + 1);
-      return mapPage(toPage(rows, query.limit, (row) => row.id, query), ({ id, name }) => ({ id, name }));
+      return mapPage(
+        toPage(rows, query.limit, (row) => row.id, query),
+        ({ id, name }) => ({ id, name }),
+      );
     });
   }
 
@@ -93,7 +109,11 @@ class ProbeController {
   @Get('breaks')
   @Requires('sites:read')
   breaks(@CurrentActor() actor: Actor) {
-    return this.database.readSnapshot(actor, (db) => db.site.create({ data: { gardenId: actor.gardenId, id: newId(), name: 'x', latitudeDeg: 0, longitudeDeg: 0, elevationM: 0, timeZone: 'UTC', details: {} } }));
+    return this.database.readSnapshot(actor, (db) =>
+      db.site.create({
+        data: { gardenId: actor.gardenId, id: newId(), name: 'x', latitudeDeg: 0, longitudeDeg: 0, elevationM: 0, timeZone: 'UTC', details: {} },
+      }),
+    );
   }
 
   @Get(':id')

@@ -2,12 +2,16 @@ import { randomBytes } from 'node:crypto';
 import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
+import { jest } from '@jest/globals';
 import pg from 'pg';
 import type { Addresses } from '../../apps/api/src/platform/database/addresses.js';
 import { startEmbedded } from '../../apps/api/src/platform/database/embedded.js';
 import { bringUpToDate } from '../../apps/api/src/platform/database/prepare.js';
 import { OWNER_ROLE } from '../../apps/api/src/platform/database/roles.js';
 import { makeLog } from '../../apps/api/src/platform/logging/log.js';
+
+// The first file that asks waits for the server; on a busy machine that is longer than the usual five seconds.
+jest.setTimeout(120_000);
 
 const TEMPLATE = 'lathwork_template';
 

@@ -2,7 +2,7 @@ import type { DynamicModule } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { ExpressAdapter, type NestExpressApplication } from '@nestjs/platform-express';
 import { AppModule } from './app.module.js';
-import { buildOpenApi, openApiText } from './openapi.js';
+import { buildOpenApi, documentText } from './openapi-document.js';
 import { readBody } from './platform/http/body.js';
 import { PublishedDocument } from './platform/http/docs.controller.js';
 import { entrance } from './platform/http/entrance.js';
@@ -12,7 +12,11 @@ import { ProblemFilter } from './platform/problems/problem.filter.js';
 
 /** The application, complete but not yet listening. Main, the generator of the OpenAPI file and the tests all start here. */
 export const createApi = async (surroundings: Surroundings, root: DynamicModule = AppModule.with(surroundings)): Promise<NestExpressApplication> => {
-  const app = await NestFactory.create<NestExpressApplication>(root, new ExpressAdapter(), { bodyParser: false, logger: ['error', 'fatal'], abortOnError: false });
+  const app = await NestFactory.create<NestExpressApplication>(root, new ExpressAdapter(), {
+    bodyParser: false,
+    logger: ['error', 'fatal'],
+    abortOnError: false,
+  });
   app.set('etag', false);
   app.set('query parser', 'simple');
   app.disable('x-powered-by');
@@ -22,7 +26,7 @@ export const createApi = async (surroundings: Surroundings, root: DynamicModule 
   app.useGlobalFilters(filter);
   const published = app.get(PublishedDocument);
   published.document = buildOpenApi(app);
-  published.text = openApiText(published.document);
+  published.text = documentText(published.document);
   await app.init();
   filter.routes = new RouteTable(app.getHttpAdapter().getInstance() as unknown as ConstructorParameters<typeof RouteTable>[0]);
   return app;

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import pg from 'pg';
+import type { Response } from 'supertest';
 import { makeKey } from '../../../apps/api/src/platform/access/key.js';
 import { OPERATOR_TOKEN, startApi, type TestApi, type TestGarden } from '../../support/api-app.js';
 import { ProbeModule } from '../../support/platform-probe.js';
@@ -272,7 +273,7 @@ describe('pages', () => {
     const names: string[] = [];
     let path: string | undefined = '/v1/probe?limit=7&flavour=a';
     for (let at = 0; path; at += 1) {
-      const { body, headers } = await walker.http.get(path).expect(200);
+      const { body, headers }: Response = await walker.http.get(path).expect(200);
       names.push(...body.items.map((one: { name: string }) => one.name));
       if (at === 2) await walker.http.post('/v1/probe', probe('p45')).expect(201);
       expect(headers['link']).toContain('</v1/probe?limit=7&flavour=a>; rel="first"');

@@ -67,7 +67,7 @@ describe('JSON guard', () => {
   test('lets through whatever JSON.stringify makes of plain values, without raising a hand', () => {
     const names = fc
       .string({ unit: 'grapheme' })
-      .filter((name) => !['__proto__', 'constructor', 'prototype'].includes(name) && !name.includes('\u0000') && name.isWellFormed());
+      .filter((name) => !['__proto__', 'constructor', 'prototype'].includes(name) && !name.includes('\u0000') && !/\p{Cs}/u.test(name));
     const { tree } = fc.letrec((tie) => ({
       tree: fc.oneof(
         { depthSize: 'small' },

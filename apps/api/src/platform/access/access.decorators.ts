@@ -10,7 +10,8 @@ export type AccessRule = { kind: 'public' } | { kind: 'operator' } | { kind: 'sc
 const rule = (value: AccessRule) => SetMetadata(ACCESS_RULE, value);
 
 /** The route needs a key with this scope. */
-export const Requires = (scope: Scope): MethodDecorator & ClassDecorator => applyDecorators(rule({ kind: 'scope', scope }), ApiBearerAuth('gardenKey'), ApiExtension('x-scope', scope));
+export const Requires = (scope: Scope): MethodDecorator & ClassDecorator =>
+  applyDecorators(rule({ kind: 'scope', scope }), ApiBearerAuth('gardenKey'), ApiExtension('x-scope', scope));
 
 /** The route takes the operator token and nothing else. */
 export const OperatorOnly = (): MethodDecorator & ClassDecorator => applyDecorators(rule({ kind: 'operator' }), ApiBearerAuth('operatorToken'));

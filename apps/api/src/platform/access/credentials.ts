@@ -41,7 +41,9 @@ export class Credentials {
     try {
       await client.query('BEGIN');
       await client.query("SELECT set_config('app.garden_id', $1, true)", [gardenId]);
-      await client.query("UPDATE api_keys SET last_used_at = now() WHERE id = $1 AND (last_used_at IS NULL OR last_used_at < now() - interval '1 minute')", [keyId]);
+      await client.query("UPDATE api_keys SET last_used_at = now() WHERE id = $1 AND (last_used_at IS NULL OR last_used_at < now() - interval '1 minute')", [
+        keyId,
+      ]);
       await client.query('COMMIT');
       client.release();
     } catch (error) {

@@ -39,7 +39,16 @@ export class ComputePool implements OnApplicationShutdown {
   }
 
   private threads(): Piscina<PlanInputs, Computed> {
-    this.pool ??= new Piscina({ filename: workerFile(), name: 'compute', minThreads: 1, maxThreads: this.config.computeThreads, maxQueue: 'auto', idleTimeout: 60_000, workerData: { engineVersion: ENGINE_VERSION }, resourceLimits: { maxOldGenerationSizeMb: 512 } });
+    this.pool ??= new Piscina({
+      filename: workerFile(),
+      name: 'compute',
+      minThreads: 1,
+      maxThreads: this.config.computeThreads,
+      maxQueue: 'auto',
+      idleTimeout: 60_000,
+      workerData: { engineVersion: ENGINE_VERSION },
+      resourceLimits: { maxOldGenerationSizeMb: 512 },
+    });
     return this.pool;
   }
 

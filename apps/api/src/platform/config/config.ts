@@ -42,7 +42,9 @@ const secret: Parse<string> = (text) => (text.length >= 32 ? text : new Error('a
 const urlOf =
   (...protocols: string[]): Parse<string> =>
   (text) =>
-    URL.canParse(text) && protocols.includes(new URL(text).protocol) ? text : new Error(`an address that begins with ${protocols.map((one) => `${one}//`).join(' or ')} is wanted`);
+    URL.canParse(text) && protocols.includes(new URL(text).protocol)
+      ? text
+      : new Error(`an address that begins with ${protocols.map((one) => `${one}//`).join(' or ')} is wanted`);
 
 const choice =
   (...choices: string[]): Parse<string> =>

@@ -126,7 +126,8 @@ const initialise = (native: string, dir: string, data: string, password: string,
   rmSync(passwordFile, { force: true });
   if (run.status !== 0) {
     rmSync(data, { recursive: true, force: true });
-    throw new Error(`initdb failed: ${run.error?.message ?? run.stderr}`);
+    const hint = as ? ` (as root the server runs as another account, which must be able to enter ${dir})` : '';
+    throw new Error(`initdb failed${hint}: ${run.error?.message ?? run.stderr}`);
   }
 };
 
@@ -144,17 +145,29 @@ const runningPort = async (data: string, urlAt: (port: string) => string): Promi
   return null;
 };
 
-const launch = async (native: string, dir: string, data: string, port: number, options: { as: Account | undefined; durable: boolean; url: string }): Promise<() => Promise<void>> => {
+const launch = async (
+  native: string,
+  dir: string,
+  data: string,
+  port: number,
+  options: { as: Account | undefined; durable: boolean; url: string },
+): Promise<() => Promise<void>> => {
   const log = openSync(join(dir, 'postgres.log'), 'a');
   const fast = options.durable ? [] : ['fsync=off', 'synchronous_commit=off', 'full_page_writes=off'];
   const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'timezone=UTC', 'max_connections=100', ...fast].flatMap((one) => ['-c', one]);
   // detached: Ctrl+C reaches our own shutdown, which stops the server after the last answer has been given.
-  const child: ChildProcess = spawn(binary(native, 'postgres'), ['-D', data, '-p', String(port), ...settings], { ...options.as, detached: true, cwd: '/', stdio: ['ignore', log, log], env: { LC_ALL: 'C' } });
+  const child: ChildProcess = spawn(binary(native, 'postgres'), ['-D', data, '-p', String(port), ...settings], {
+    ...options.as,
+    detached: true,
+    cwd: '/',
+    stdio: ['ignore', log, log],
+    env: { LC_ALL: 'C' },
+  });
   let exited: number | null | undefined;
   child.once('exit', (code) => {
     exited = code;
   });
-  for (const until = Date.now() + 60_000; !(await answers(options.url)); ) {
+  for (const until = Date.now() + 60_000; !(await answers(options.url));) {
     if (exited !== undefined || Date.now() > until) throw new Error(`postgres did not start (exit ${exited}); see ${join(dir, 'postgres.log')}`);
     await new Promise((resolve) => setTimeout(resolve, 25));
   }

@@ -11,6 +11,12 @@ export const withListeners = (pool: pg.Pool): pg.Pool => {
 };
 
 export const makePool = (url: string, max: number): pg.Pool => {
-  const pool = new pg.Pool({ connectionString: url, max, connectionTimeoutMillis: 5_000, statement_timeout: 30_000, idle_in_transaction_session_timeout: 60_000 });
+  const pool = new pg.Pool({
+    connectionString: url,
+    max,
+    connectionTimeoutMillis: 5_000,
+    statement_timeout: 30_000,
+    idle_in_transaction_session_timeout: 60_000,
+  });
   return withListeners(pool);
 };

@@ -25,7 +25,9 @@ export const ensureRoles = (adminUrl: string, passwords: { owner: string; app: s
       const verb = rowCount ? 'ALTER' : 'CREATE';
       // The owner may make databases, so that a migration can be tried out in a shadow database.
       const mayMake = role === OWNER_ROLE ? 'CREATEDB' : 'NOCREATEDB';
-      await client.query(`${verb} ROLE ${client.escapeIdentifier(role)} LOGIN NOSUPERUSER NOBYPASSRLS NOCREATEROLE ${mayMake} PASSWORD ${client.escapeLiteral(password)}`);
+      await client.query(
+        `${verb} ROLE ${client.escapeIdentifier(role)} LOGIN NOSUPERUSER NOBYPASSRLS NOCREATEROLE ${mayMake} PASSWORD ${client.escapeLiteral(password)}`,
+      );
     }
   });
 

@@ -84,7 +84,10 @@ export const seedTables = async (ownerUrl: string, dir = prismaDir): Promise<num
     const stations = unchanged ? [] : readTable(text).map(stationOf);
     if (stations.length > 0) {
       await client.query(INSERT, [JSON.stringify(stations)]);
-      await client.query("INSERT INTO seed_states (name, sha256) VALUES ('climate_stations', $1) ON CONFLICT (name) DO UPDATE SET sha256 = excluded.sha256, loaded_at = now()", [sha256]);
+      await client.query(
+        "INSERT INTO seed_states (name, sha256) VALUES ('climate_stations', $1) ON CONFLICT (name) DO UPDATE SET sha256 = excluded.sha256, loaded_at = now()",
+        [sha256],
+      );
     }
     await client.query('COMMIT');
     return stations.length;

@@ -32,7 +32,13 @@ const DESCRIBED = { id: true, name: true, mediaType: true, byteCount: true, sha2
 export class PostgresFileStore extends FileStore {
   async put(db: Db, gardenId: string, file: NewFile): Promise<StoredFile> {
     await this.refuseOverQuota(db, gardenId, file.content.length);
-    const stored = { id: newId(), name: file.name, mediaType: file.mediaType, byteCount: file.content.length, sha256: createHash('sha256').update(file.content).digest('hex') };
+    const stored = {
+      id: newId(),
+      name: file.name,
+      mediaType: file.mediaType,
+      byteCount: file.content.length,
+      sha256: createHash('sha256').update(file.content).digest('hex'),
+    };
     await db.file.create({ data: { gardenId, ...stored, content: new Uint8Array(file.content) }, select: { id: true } });
     return stored;
   }

@@ -18,7 +18,11 @@ const within = <T>(work: Promise<T>): Promise<T> => {
 };
 
 const mark = { type: 'string', enum: ['ok', 'fail'] };
-const READY = { type: 'object', required: ['serving', 'database', 'migrations', 'queue'], properties: { serving: mark, database: mark, migrations: mark, queue: mark } };
+const READY = {
+  type: 'object',
+  required: ['serving', 'database', 'migrations', 'queue'],
+  properties: { serving: mark, database: mark, migrations: mark, queue: mark },
+};
 
 @ApiTags('health')
 @Controller()
@@ -45,7 +49,12 @@ export class HealthController {
   async readyz(@Res({ passthrough: true }) response: Response) {
     const pending = await within(pendingMigrations(this.pool)).catch(() => null);
     const say = (good: boolean): 'ok' | 'fail' => (good ? 'ok' : 'fail');
-    const checks = { serving: say(!this.state.draining), database: say(pending !== null), migrations: say(pending?.length === 0), queue: say(this.state.queueRunning) };
+    const checks = {
+      serving: say(!this.state.draining),
+      database: say(pending !== null),
+      migrations: say(pending?.length === 0),
+      queue: say(this.state.queueRunning),
+    };
     if (Object.values(checks).includes('fail')) response.status(503);
     return checks;
   }

@@ -51,10 +51,14 @@ export const readBody = async (request: Request & { rawBody?: Buffer }, _respons
     const hasBody = length > 0 || request.get('transfer-encoding') !== undefined;
     if (hasBody && length > JSON_LIMITS.bytes) throw tooLarge();
     if (hasBody) {
-      const [type, ...parameters] = (request.get('content-type') ?? '').toLowerCase().split(';').map((part) => part.trim());
+      const [type, ...parameters] = (request.get('content-type') ?? '')
+        .toLowerCase()
+        .split(';')
+        .map((part) => part.trim());
       const plain = parameters.every((one) => !one.startsWith('charset=') || /^charset="?utf-8"?$/.test(one));
       const wanted = wantedType(request.method);
-      if (type !== wanted || !plain || request.get('content-encoding') !== undefined) throw new Problem('media-type-unsupported', { wanted }, [], request.method === 'PATCH' ? { 'Accept-Patch': MERGE_PATCH } : {});
+      if (type !== wanted || !plain || request.get('content-encoding') !== undefined)
+        throw new Problem('media-type-unsupported', { wanted }, [], request.method === 'PATCH' ? { 'Accept-Patch': MERGE_PATCH } : {});
       request.rawBody = await readAll(request);
       request.body = request.rawBody.length > 0 ? decode(request.rawBody) : undefined;
     }

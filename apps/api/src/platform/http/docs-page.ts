@@ -2,7 +2,12 @@ import type { OpenAPIObject } from '@nestjs/swagger';
 
 type Json = Record<string, unknown>;
 
-const escape = (text: unknown): string => String(text ?? '').replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+const escape = (text: unknown): string =>
+  String(text ?? '')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
 
 const METHODS = ['get', 'post', 'put', 'patch', 'delete'] as const;
 
@@ -21,23 +26,34 @@ const typeOf = (schema: Json | undefined): string => {
   if (Array.isArray(schema['enum'])) return schema['enum'].map((one) => `<code>${escape(one)}</code>`).join(', ');
   if (schema['const'] !== undefined) return `<code>${escape(schema['const'])}</code>`;
   if (schema['type'] === 'array') return `list of ${typeOf(schema['items'] as Json)}`;
-  const limits = ['format', 'minimum', 'exclusiveMinimum', 'maximum', 'maxLength', 'pattern', 'x-unit'].filter((key) => schema[key] !== undefined).map((key) => `${key.replace('x-', '')} ${escape(schema[key])}`);
+  const limits = ['format', 'minimum', 'exclusiveMinimum', 'maximum', 'maxLength', 'pattern', 'x-unit']
+    .filter((key) => schema[key] !== undefined)
+    .map((key) => `${key.replace('x-', '')} ${escape(schema[key])}`);
   return [escape([schema['type'] ?? 'any'].flat().join(' or ')), ...limits].join(', ');
 };
 
 const rows = (schema: Json): string => {
   const required = (schema['required'] as string[] | undefined) ?? [];
   return Object.entries((schema['properties'] as Record<string, Json> | undefined) ?? {})
-    .map(([name, value]) => `<tr><td><code>${escape(name)}</code>${required.includes(name) ? ' *' : ''}</td><td>${typeOf(value)}</td><td>${escape(value['description'])}</td></tr>`)
+    .map(
+      ([name, value]) =>
+        `<tr><td><code>${escape(name)}</code>${required.includes(name) ? ' *' : ''}</td><td>${typeOf(value)}</td><td>${escape(value['description'])}</td></tr>`,
+    )
     .join('');
 };
 
-const bodyOf = (content: Record<string, { schema?: Json }> | undefined): string => Object.entries(content ?? {}).map(([type, { schema }]) => `${typeOf(schema)} <small>${escape(type)}</small>`).join('<br>');
+const bodyOf = (content: Record<string, { schema?: Json }> | undefined): string =>
+  Object.entries(content ?? {})
+    .map(([type, { schema }]) => `${typeOf(schema)} <small>${escape(type)}</small>`)
+    .join('<br>');
 
 const parametersOf = (operation: Json): string => {
   const parameters = (operation['parameters'] as Json[] | undefined) ?? [];
   if (parameters.length === 0) return '';
-  const lines = parameters.map((one) => `<tr><td><code>${escape(one['name'])}</code>${one['required'] ? ' *' : ''}</td><td>${escape(one['in'])}</td><td>${typeOf(one['schema'] as Json)}</td><td>${escape(one['description'])}</td></tr>`);
+  const lines = parameters.map(
+    (one) =>
+      `<tr><td><code>${escape(one['name'])}</code>${one['required'] ? ' *' : ''}</td><td>${escape(one['in'])}</td><td>${typeOf(one['schema'] as Json)}</td><td>${escape(one['description'])}</td></tr>`,
+  );
   return `<table><tr><th>parameter</th><th>in</th><th>type</th><th></th></tr>${lines.join('')}</table>`;
 };
 
@@ -59,10 +75,20 @@ export const docsPage = (document: OpenAPIObject): string => {
     }),
   );
   const tags = [...new Set(operations.map(({ tag }) => tag))];
-  const parts = tags.map((tag) => `<h2>${escape(tag)}</h2>${operations.filter((one) => one.tag === tag).map((one) => operationOf(one.path, one.method, one.operation)).join('')}`);
-  const index = operations.map(({ path, method, operation }) => `<li><a href="#${escape(operation['operationId'])}"><code>${method.toUpperCase()} ${escape(path)}</code></a> ${escape(operation['summary'])}</li>`);
+  const parts = tags.map(
+    (tag) =>
+      `<h2>${escape(tag)}</h2>${operations
+        .filter((one) => one.tag === tag)
+        .map((one) => operationOf(one.path, one.method, one.operation))
+        .join('')}`,
+  );
+  const index = operations.map(
+    ({ path, method, operation }) =>
+      `<li><a href="#${escape(operation['operationId'])}"><code>${method.toUpperCase()} ${escape(path)}</code></a> ${escape(operation['summary'])}</li>`,
+  );
   const schemas = Object.entries((document.components?.schemas ?? {}) as Record<string, Json>).map(
-    ([name, schema]) => `<section id="schema-${escape(name)}"><h3>${escape(name)}</h3><p>${escape(schema['description'])}</p><table>${rows(schema)}</table><details><summary>JSON Schema</summary><pre>${escape(JSON.stringify(schema, null, 1))}</pre></details></section>`,
+    ([name, schema]) =>
+      `<section id="schema-${escape(name)}"><h3>${escape(name)}</h3><p>${escape(schema['description'])}</p><table>${rows(schema)}</table><details><summary>JSON Schema</summary><pre>${escape(JSON.stringify(schema, null, 1))}</pre></details></section>`,
   );
   return `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${escape(document.info.title)}</title><style>${STYLE}</style></head><body>
 <h1>${escape(document.info.title)} ${escape(document.info.version)}</h1><p>${escape(document.info.description)}</p><p>The same as data: <a href="/v1/openapi.json">openapi.json</a>. A star marks what is required.</p>

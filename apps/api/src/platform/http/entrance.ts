@@ -23,12 +23,28 @@ export const entrance =
     const started = performance.now();
     const given = request.get('x-request-id');
     const requestId = given && GIVEN_ID.test(given) ? given : randomUUID();
-    const store: RequestContext = { requestId, actor: null, path: request.path, query: new URL(request.originalUrl, 'http://local').searchParams, cursorSecret };
+    const store: RequestContext = {
+      requestId,
+      actor: null,
+      path: request.path,
+      query: new URL(request.originalUrl, 'http://local').searchParams,
+      cursorSecret,
+    };
     response.set({ ...SECURITY_HEADERS, 'X-Request-Id': requestId });
     response.on('finish', () => {
       // The template of the route, never the raw query: a query may hold coordinates.
       const route = (request.route as { path?: string } | undefined)?.path ?? request.path.slice(0, 200);
-      log.info({ requestId, method: request.method, route, status: response.statusCode, ms: Math.round(performance.now() - started), keyId: store.actor?.keyId ?? null }, 'request');
+      log.info(
+        {
+          requestId,
+          method: request.method,
+          route,
+          status: response.statusCode,
+          ms: Math.round(performance.now() - started),
+          keyId: store.actor?.keyId ?? null,
+        },
+        'request',
+      );
     });
     contexts.run(store, next);
   };

@@ -10,10 +10,15 @@ export const etagOf = (row: { version: number }): string => `"${row.version}"`;
 export const etagOfParts = (...parts: (string | number)[]): string => `"${parts.join('-').replaceAll(/[^\w.-]/g, '_')}"`;
 
 /** The If-Match header of a change, as it was sent. Give it to `assertMatch`. */
-export const IfMatch = createParamDecorator((_none: unknown, context: ExecutionContext): string | undefined => context.switchToHttp().getRequest<Request>().get('if-match'));
+export const IfMatch = createParamDecorator((_none: unknown, context: ExecutionContext): string | undefined =>
+  context.switchToHttp().getRequest<Request>().get('if-match'),
+);
 
 /** Documents that a route wants If-Match. */
-export const WantsIfMatch = (): MethodDecorator => applyDecorators(ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the version that is changed', schema: { type: 'string', maxLength: 200 } }));
+export const WantsIfMatch = (): MethodDecorator =>
+  applyDecorators(
+    ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the version that is changed', schema: { type: 'string', maxLength: 200 } }),
+  );
 
 const tagsOf = (header: string): string[] => header.match(/(?:W\/)?"[^"]*"|\*/g) ?? [];
 

@@ -38,7 +38,11 @@ const scopeOf = (from: RequestContext): string => {
   return JSON.stringify([from.actor?.gardenId ?? null, from.path, filters]);
 };
 
-const sign = (key: string, from: RequestContext): Buffer => createHmac('sha256', from.cursorSecret).update(`${scopeOf(from)}\n${key}`).digest().subarray(0, 16);
+const sign = (key: string, from: RequestContext): Buffer =>
+  createHmac('sha256', from.cursorSecret)
+    .update(`${scopeOf(from)}\n${key}`)
+    .digest()
+    .subarray(0, 16);
 
 const write = (key: string): string => Buffer.concat([sign(key, context()), Buffer.from(key, 'utf8')]).toString('base64url');
 

@@ -12,6 +12,29 @@ export const namedSchema = (name: string, schema: JsonSchema): JsonSchema => {
 /** Every named response schema, for the document builder. */
 export const namedSchemas = (): Record<string, JsonSchema> => Object.fromEntries([...named].sort(([a], [b]) => (a < b ? -1 : 1)));
 
+const isWord = (schema: unknown): schema is { const: string } => typeof (schema as { const?: unknown } | null)?.const === 'string';
+
+// A union of single words is shorter, and gives better client types, as one list of words.
+const joinWords = (choices: readonly unknown[]): JsonSchema => {
+  const words = choices.filter(isWord).map((choice) => choice.const);
+  const others = choices.filter((choice) => !isWord(choice));
+  const list = { type: 'string', enum: words };
+  if (words.length === 0) return { anyOf: others };
+  return others.length === 0 ? list : { anyOf: [...others, list] };
+};
+
+const asWritten = (value: unknown): unknown => {
+  if (Array.isArray(value)) return value.map(asWritten);
+  if (typeof value !== 'object' || value === null) return value;
+  const { $id: _id, anyOf, unit, ...rest } = value as JsonSchema;
+  const plain = Object.fromEntries(Object.entries(rest).map(([key, inner]) => [key, asWritten(inner)]));
+  return {
+    ...plain,
+    ...(typeof unit === 'string' ? { 'x-unit': unit } : unit === undefined ? {} : { unit: asWritten(unit) }),
+    ...(Array.isArray(anyOf) ? joinWords(anyOf.map(asWritten)) : {}),
+  };
+};
+
 export const S = {
   object: (properties: Record<string, JsonSchema>, optional: readonly string[] = []): JsonSchema => ({
     type: 'object',
@@ -29,9 +52,6 @@ export const S = {
   number: (unit: string, minimum: number, maximum: number): JsonSchema => ({ type: 'number', minimum, maximum, 'x-unit': unit }),
   flag: (): JsonSchema => ({ type: 'boolean' }),
   orNull: (schema: JsonSchema): JsonSchema => ({ anyOf: [schema, { type: 'null' }] }),
-  /** A schema made by the model library is JSON Schema already; only its symbols and its own name have to go. */
-  model: (schema: object): JsonSchema => {
-    const { $id: _id, ...plain } = JSON.parse(JSON.stringify(schema)) as JsonSchema;
-    return plain;
-  },
+  /** A schema made by the model library is JSON Schema already; it is only written the way the rest of the document is. */
+  model: (schema: object): JsonSchema => asWritten(JSON.parse(JSON.stringify(schema))) as JsonSchema,
 };

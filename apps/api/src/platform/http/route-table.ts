@@ -16,7 +16,9 @@ export class RouteTable {
   private readonly routes: Route[];
 
   constructor(express: { router: { stack: Layer[] } }) {
-    this.routes = express.router.stack.flatMap(({ route }) => (route ? [route.path].flat().map((path) => ({ pattern: patternOf(path), methods: Object.keys(route.methods).map((name) => name.toUpperCase()) })) : []));
+    this.routes = express.router.stack.flatMap(({ route }) =>
+      route ? [route.path].flat().map((path) => ({ pattern: patternOf(path), methods: Object.keys(route.methods).map((name) => name.toUpperCase()) })) : [],
+    );
   }
 
   /** Methods that an address takes; empty when there is no such address. */

@@ -12,7 +12,8 @@ const refuse = (errors: readonly ValidationError[], from?: 'query' | 'path'): Pr
   return new Problem('validation-failed', { count: faults.length }, faults);
 };
 
-const pipeFor = (from?: 'query' | 'path'): ValidationPipe => new ValidationPipe({ ...OPTIONS, transform: true, exceptionFactory: (errors) => refuse(errors, from) });
+const pipeFor = (from?: 'query' | 'path'): ValidationPipe =>
+  new ValidationPipe({ ...OPTIONS, transform: true, exceptionFactory: (errors) => refuse(errors, from) });
 
 /** Checks every request class: nothing unknown is let through, and all faults are told at once. */
 @Injectable()
@@ -26,7 +27,8 @@ export class RequestPipe implements PipeTransform {
 
 /** Checks a whole value against its request class, for example what a merge patch made. */
 export const parseWhole = <T extends object>(shape: Type<T>, value: unknown): T => {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new Problem('validation-failed', { count: 1 }, [{ pointer: '', code: 'wrong-type', detail: 'An object is wanted here.' }]);
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new Problem('validation-failed', { count: 1 }, [{ pointer: '', code: 'wrong-type', detail: 'An object is wanted here.' }]);
   const instance = plainToInstance(shape, value);
   const errors = validateSync(instance, OPTIONS);
   if (errors.length > 0) throw refuse(errors);

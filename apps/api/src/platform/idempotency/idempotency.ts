@@ -38,7 +38,10 @@ const unseal = (text: string, key: Buffer): string => {
   return Buffer.concat([decipher.update(bytes.subarray(28)), decipher.final()]).toString('utf8');
 };
 
-const headersOf = (row: { location?: string | null; etag?: string | null }) => ({ ...(row.location ? { location: row.location } : {}), ...(row.etag ? { etag: row.etag } : {}) });
+const headersOf = (row: { location?: string | null; etag?: string | null }) => ({
+  ...(row.location ? { location: row.location } : {}),
+  ...(row.etag ? { etag: row.etag } : {}),
+});
 
 /** Creating requests that may be repeated without creating twice. */
 @Injectable()
@@ -58,7 +61,9 @@ export class Idempotency {
       }
       const at = { gardenId: actor.gardenId, keyId: actor.keyId, route: `${request.method} ${request.path}`, idempotencyKey: key };
       await this.holdAlone(db, at);
-      const requestSha256 = createHash('sha256').update(request.rawBody ?? '').digest('hex');
+      const requestSha256 = createHash('sha256')
+        .update(request.rawBody ?? '')
+        .digest('hex');
       return (await this.replay(db, at, requestSha256, request)) ?? this.run(db, at, requestSha256, request, fn);
     });
   }
@@ -84,7 +89,15 @@ export class Idempotency {
     const text = JSON.stringify(answer.body);
     const encrypted = answer.secret === true;
     await db.idempotencyAnswer.create({
-      data: { ...at, requestSha256, status: answer.status, body: encrypted ? seal(text, sealKey(request, at.idempotencyKey)) : text, encrypted, ...headersOf(answer), expiresAt: new Date(Date.now() + KEPT_MS) },
+      data: {
+        ...at,
+        requestSha256,
+        status: answer.status,
+        body: encrypted ? seal(text, sealKey(request, at.idempotencyKey)) : text,
+        encrypted,
+        ...headersOf(answer),
+        expiresAt: new Date(Date.now() + KEPT_MS),
+      },
       select: { keyId: true },
     });
     return new Reply(answer, text);

@@ -27,7 +27,10 @@ const delegate = (db: Db, table: Fenced): Delegate => db[table] as unknown as De
  * still holds an older number can write nothing from here on.
  */
 export const claimAttempt = async <T extends Fenced>(db: Db, table: T, id: string, data: Data[T] = {}): Promise<number | null> => {
-  const { count } = await delegate(db, table).updateMany({ where: { id, finishedAt: null }, data: { startedAt: new Date(), ...data, attempt: { increment: 1 } } });
+  const { count } = await delegate(db, table).updateMany({
+    where: { id, finishedAt: null },
+    data: { startedAt: new Date(), ...data, attempt: { increment: 1 } },
+  });
   if (count === 0) return null;
   // The update holds the row until the transaction ends, so nobody can have raised the number since.
   return (await delegate(db, table).findFirst({ where: { id }, select: { attempt: true } }))?.attempt ?? null;
@@ -41,5 +44,8 @@ export const finish = async <T extends Fenced>(db: Db, table: T, id: string, att
 
 /** Ends a row as failed after the last try, whoever held it. A row that is finished stays as it is. */
 export const giveUp = async (db: Db, table: Fenced, id: string, problem: object): Promise<void> => {
-  await delegate(db, table).updateMany({ where: { id, finishedAt: null }, data: { state: 'failed', problem, finishedAt: new Date(), attempt: { increment: 1 } } });
+  await delegate(db, table).updateMany({
+    where: { id, finishedAt: null },
+    data: { state: 'failed', problem, finishedAt: new Date(), attempt: { increment: 1 } },
+  });
 };

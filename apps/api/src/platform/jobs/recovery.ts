@@ -41,7 +41,9 @@ export class JobRecovery {
     this.client = await this.connect();
     await this.sweep(true);
     this.timer = setInterval(() => {
-      this.sweeping = this.sweeping.then(() => this.sweep(false)).catch((error: unknown) => this.settings.log.warn({ err: error }, 'jobs could not be looked after'));
+      this.sweeping = this.sweeping
+        .then(() => this.sweep(false))
+        .catch((error: unknown) => this.settings.log.warn({ err: error }, 'jobs could not be looked after'));
     }, SWEEP_MS);
     this.timer.unref();
   }

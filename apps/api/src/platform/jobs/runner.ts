@@ -46,9 +46,18 @@ export class JobRunner implements BeforeApplicationShutdown {
 
   async start(): Promise<void> {
     this.pool = withListeners(new pg.Pool({ connectionString: this.addresses.queueUrl, max: this.config.jobConcurrency + 2 }));
-    const list = Object.fromEntries([...this.tasks.all()].map(([name, task]) => [name, (payload: unknown, helpers: JobHelpers) => this.work(name, task, payload, helpers)]));
-    const logger = new WorkerLogger(() => (level, message) => this.log[level === 'warning' ? 'warn' : level === 'error' ? 'error' : 'debug']({ part: 'queue' }, message));
-    this.recovery = new JobRecovery({ queueUrl: this.addresses.queueUrl, longestTaskMs: Math.max(this.config.reportTimeoutMs, this.config.computeTimeoutMs) + 60_000, tasks: this.tasks.all(), log: this.log });
+    const list = Object.fromEntries(
+      [...this.tasks.all()].map(([name, task]) => [name, (payload: unknown, helpers: JobHelpers) => this.work(name, task, payload, helpers)]),
+    );
+    const logger = new WorkerLogger(
+      () => (level, message) => this.log[level === 'warning' ? 'warn' : level === 'error' ? 'error' : 'debug']({ part: 'queue' }, message),
+    );
+    this.recovery = new JobRecovery({
+      queueUrl: this.addresses.queueUrl,
+      longestTaskMs: Math.max(this.config.reportTimeoutMs, this.config.computeTimeoutMs) + 60_000,
+      tasks: this.tasks.all(),
+      log: this.log,
+    });
     await this.recovery.start();
     this.runner = await run({ pgPool: this.pool, taskList: list, concurrency: this.config.jobConcurrency, noHandleSignals: true, pollInterval: 1000, logger });
     this.state.queueRunning = true;

@@ -5,12 +5,36 @@ import { contextOrNull } from '../http/context.js';
 import type { RouteTable } from '../http/route-table.js';
 import { Problem } from './problem.js';
 
-const UNREACHABLE = new Set(['ECONNREFUSED', 'ECONNRESET', 'ETIMEDOUT', '57P01', '57P02', '57P03', '53300', 'P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'P2028', 'P2037']);
+const UNREACHABLE = new Set([
+  'ECONNREFUSED',
+  'ECONNRESET',
+  'ETIMEDOUT',
+  '57P01',
+  '57P02',
+  '57P03',
+  '53300',
+  '3D000',
+  '08006',
+  '08001',
+  'P1001',
+  'P1002',
+  'P1008',
+  'P1017',
+  'P2024',
+  'P2028',
+  'P2037',
+]);
 
 /** Whether an error, or what caused it, says that the database could not be reached. */
 const isUnreachable = (error: unknown, depth = 0): boolean => {
   if (typeof error !== 'object' || error === null || depth > 5) return false;
-  const { code, originalCode, message, cause, meta } = error as { code?: string; originalCode?: string; message?: string; cause?: unknown; meta?: { driverAdapterError?: unknown } };
+  const { code, originalCode, message, cause, meta } = error as {
+    code?: string;
+    originalCode?: string;
+    message?: string;
+    cause?: unknown;
+    meta?: { driverAdapterError?: unknown };
+  };
   if ((code && UNREACHABLE.has(code)) || (originalCode && UNREACHABLE.has(originalCode))) return true;
   if (message && /connection (terminated|timeout)|timeout exceeded when trying to connect|server closed the connection/i.test(message)) return true;
   return isUnreachable(cause, depth + 1) || isUnreachable(meta?.driverAdapterError, depth + 1);

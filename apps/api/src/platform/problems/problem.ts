@@ -49,7 +49,15 @@ export class Problem extends Error {
   toBody(): ProblemBody {
     const { title, status, detail, remedy } = CATALOGUE[this.key];
     const filled = detail.replaceAll(/\{(\w+)\}/g, (_whole, name: string) => String(this.params[name] ?? '?'));
-    return { type: `/v1/problems/${this.key}`, title, status, detail: filled, remedy, ...this.more, ...(this.faults.length > 0 ? { errors: this.faults.slice(0, FAULT_LIMIT) } : {}) };
+    return {
+      type: `/v1/problems/${this.key}`,
+      title,
+      status,
+      detail: filled,
+      remedy,
+      ...this.more,
+      ...(this.faults.length > 0 ? { errors: this.faults.slice(0, FAULT_LIMIT) } : {}),
+    };
   }
 }
 

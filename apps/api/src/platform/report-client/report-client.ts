@@ -42,7 +42,12 @@ export class ReportClient {
       return await fetch(new URL('/documents', this.config.reportUrl), {
         method: 'POST',
         redirect: 'error',
-        headers: { 'Content-Type': 'application/json', Accept: 'application/pdf, application/problem+json', Authorization: `Bearer ${this.config.reportSecret}`, ...(requestId ? { 'X-Request-Id': requestId } : {}) },
+        headers: {
+          'Content-Type': 'application/json',
+          Accept: 'application/pdf, application/problem+json',
+          Authorization: `Bearer ${this.config.reportSecret}`,
+          ...(requestId ? { 'X-Request-Id': requestId } : {}),
+        },
         body: JSON.stringify(request),
         signal: signal ? AbortSignal.any([signal, limit]) : limit,
       });
@@ -57,7 +62,8 @@ export class ReportClient {
     const pages = Number(headers.get('x-pages'));
     const engineVersion = headers.get('x-engine-version') ?? '';
     const isPdf = Buffer.from(pdf.subarray(0, 5)).toString('latin1') === '%PDF-';
-    if (!isPdf || pdf.length > LARGEST || sha256 !== headers.get('x-sha256') || !Number.isInteger(pages) || pages < 1 || !engineVersion) throw new Problem('report-refused', { reason: 'its answer is not a whole PDF' });
+    if (!isPdf || pdf.length > LARGEST || sha256 !== headers.get('x-sha256') || !Number.isInteger(pages) || pages < 1 || !engineVersion)
+      throw new Problem('report-refused', { reason: 'its answer is not a whole PDF' });
     return { pdf, pages, sha256, engineVersion };
   }
 }

@@ -1,0 +1,106 @@
+import type { INestApplication } from '@nestjs/common';
+import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import { MERGE_PATCH } from './platform/http/body.js';
+import { namedSchemas } from './platform/http/response-schema.js';
+import { CATALOGUE } from './platform/problems/catalogue.js';
+
+type Json = Record<string, unknown>;
+type Operation = Json & { responses: Record<string, Json>; parameters?: Json[]; requestBody?: { content: Record<string, Json> }; security?: unknown[] };
+
+const text = (maxLength: number): Json => ({ type: 'string', maxLength });
+
+const FAULT: Json = {
+  type: 'object',
+  required: ['pointer', 'code', 'detail'],
+  properties: {
+    pointer: { ...text(500), description: 'JSON Pointer into the body, or the parameter' },
+    code: text(60),
+    detail: text(500),
+    in: { type: 'string', enum: ['query', 'path', 'header'] },
+    unit: text(20),
+    allowed: text(2000),
+    remedy: text(500),
+  },
+};
+
+const PROBLEM: Json = {
+  type: 'object',
+  description: 'A refusal by RFC 9457. Its type leads to what can be done about it.',
+  required: ['type', 'title', 'status', 'detail', 'remedy'],
+  properties: {
+    type: { type: 'string', enum: Object.keys(CATALOGUE).map((key) => `/v1/problems/${key}`) },
+    title: text(200),
+    status: { type: 'integer', minimum: 400, maximum: 599 },
+    detail: text(1000),
+    remedy: text(500),
+    errors: { type: 'array', maxItems: 50, items: { $ref: '#/components/schemas/FieldFault' } },
+    requestId: text(64),
+  },
+};
+
+/** Which refusals an operation can answer with, from what it is and what it takes. */
+const refusalsOf = (method: string, path: string, operation: Operation): Record<string, string> => {
+  const has = (name: string): boolean => operation.parameters?.some((one) => one['name'] === name) ?? false;
+  const takes = Object.keys(operation.requestBody?.content ?? {}).length > 0;
+  const isPublic = operation['x-public'] === true;
+  return {
+    ...(path.includes('{') || takes || (operation.parameters?.length ?? 0) > 0 ? { 400: 'Something in the request is not valid' } : {}),
+    ...(isPublic ? {} : { 401: 'No valid key', 403: 'The key may not do that' }),
+    ...(path.includes('{') ? { 404: 'Not found in this garden' } : {}),
+    406: 'No such form',
+    ...(method === 'get' ? {} : { 409: 'In the way of something else', 422: 'Understood, and not possible' }),
+    ...(has('If-Match') ? { 412: 'Changed meanwhile', 428: 'If-Match is required' } : {}),
+    ...(takes ? { 413: 'Too large', 415: 'Media type not taken' } : {}),
+    500: 'Something broke here',
+    503: 'Not available now',
+  };
+};
+
+const complete = (method: string, path: string, operation: Operation): void => {
+  if (method === 'patch' && operation.requestBody?.content['application/json'])
+    operation.requestBody.content = { [MERGE_PATCH]: operation.requestBody.content['application/json'] };
+  for (const [status, description] of Object.entries(refusalsOf(method, path, operation)))
+    operation.responses[status] ??= { description, content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } };
+  if (operation['x-public'] === true) operation.security = [];
+};
+
+const settings = () =>
+  new DocumentBuilder()
+    .setOpenAPIVersion('3.1.0')
+    .setTitle('Lathwork planning API')
+    .setDescription(
+      'Plans low-cost growing shelters: loads, nights and days, materials, budget, print-ready build plans. Every number carries its unit in its name; a request may give a quantity as a number in that unit or as text with its own unit, such as "10 ft". A plan is a screening, not an engineer’s approval.',
+    )
+    .setVersion('0.1.0')
+    .addServer('/')
+    .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of one garden: lw_...' }, 'gardenKey')
+    .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'The token of whoever runs this server' }, 'operatorToken')
+    .build();
+
+/** Describes exactly the routes that the application has. */
+export const buildOpenApi = (app: INestApplication): OpenAPIObject => {
+  const document = SwaggerModule.createDocument(app, settings(), { operationIdFactory: (_controller, method) => method });
+  const schemas = { ...document.components?.schemas, ...(namedSchemas() as never as object), FieldFault: FAULT, Problem: PROBLEM };
+  document.components = { ...document.components, schemas: schemas as never };
+  for (const [path, item] of Object.entries(document.paths))
+    for (const [method, operation] of Object.entries(item as Json))
+      if (typeof operation === 'object' && operation !== null && 'responses' in operation) complete(method, path, operation as Operation);
+  return document;
+};
+
+/** Keys in a fixed order, so that the same routes give the same bytes. */
+const ordered = (value: unknown): unknown => {
+  if (Array.isArray(value)) return value.map(ordered);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
+      .map(([key, inner]) => [key, ordered(inner)]),
+  );
+};
+
+/** The document as it is committed and served. */
+export const documentText = (document: OpenAPIObject): string => {
+  const { openapi, info, ...rest } = ordered(document) as Json;
+  return `${JSON.stringify({ openapi, info, ...rest }, null, 2)}\n`;
+};
