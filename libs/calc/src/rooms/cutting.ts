@@ -83,7 +83,10 @@ const spliced = (wanted: readonly Wanted[], longestMm: number): { wanted: Wanted
   return { wanted: pieces, splicesCount };
 };
 
-const letterOf = (n: number): string => (n < 26 ? String.fromCharCode(65 + n) : letterOf(Math.floor(n / 26) - 1) + letterOf(n % 26));
+/** Letters that no one reads as a figure on a dusty board: I, O, Q, S and Z are left out. */
+const LETTERS = 'ABCDEFGHJKLMNPRTUVWXY';
+const letterOf = (n: number): string =>
+  n < LETTERS.length ? LETTERS.charAt(n) : letterOf(Math.floor(n / LETTERS.length) - 1) + LETTERS.charAt(n % LETTERS.length);
 
 /** Alike pieces share a letter; letters run through the materials from the sills upwards. */
 const partsOf = (wanted: readonly Wanted[], firstLetter: number): CutPart[] => {

@@ -98,10 +98,11 @@ const film = ({ structure: s, geometry: g }: NeedsInput): Need[] => {
   ];
 };
 
+/** Marks of the drawings: P sill plate, L lumber, C batten. Never a letter that reads as a figure, nor A, B or N of the grid. */
 const TIMBER = [
-  ['timber-sill', 'sill.89x140', 'T1'],
-  ['timber-board', 'board.38x89', 'T2'],
-  ['timber-batten', 'batten.19x38', 'B1'],
+  ['timber-sill', 'sill.89x140', 'P1'],
+  ['timber-board', 'board.38x89', 'L1'],
+  ['timber-batten', 'batten.19x38', 'C1'],
 ] as const;
 
 const timber = ({ cutting }: NeedsInput): Need[] =>
