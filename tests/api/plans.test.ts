@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it, jest } from '@jest/globals';
 import type { PlanInputs, PlanResult } from '@lathwork/model';
+import { ComputePlanTask } from '../../apps/api/src/domains/plans/plans.jobs.js';
 import { ComputePool } from '../../apps/api/src/platform/compute/compute-pool.js';
 import { inputsFaults } from '../../apps/api/src/platform/compute/inputs-check.js';
 import { Database } from '../../apps/api/src/platform/database/database.js';
@@ -27,7 +28,7 @@ let api: TestApi;
 let garden: TestGarden;
 let ids: ExampleIds;
 /** What the calculation answers in this file: rules of the API are tested here, the calculation elsewhere. */
-let outcome: (inputs: PlanInputs) => PlanResult;
+let outcome: (inputs: PlanInputs) => PlanResult | Promise<PlanResult>;
 let computed: PlanInputs[] = [];
 
 const good = (inputs: PlanInputs): PlanResult => ({
@@ -46,7 +47,7 @@ beforeAll(async () => {
   outcome = good;
   jest.spyOn(api.get(ComputePool), 'compute').mockImplementation((inputs) => {
     computed.push(inputs);
-    return Promise.resolve().then(() => ({ result: outcome(inputs), timingsMs: { geometry: 1 } }));
+    return Promise.resolve().then(async () => ({ result: await outcome(inputs), timingsMs: { geometry: 1 } }));
   });
 });
 afterAll(() => api.stop());
@@ -159,6 +160,32 @@ describe('asking for a plan', () => {
     expect(plan.state).toBe('failed');
     const rows = await api.get(Database).readSnapshot(garden.actor, (db) => db.planResult.count({ where: { planId: plan.id } }));
     expect(rows).toBe(0);
+  });
+});
+
+describe('two workers on the same plan', () => {
+  it('keep one result: that of the newer attempt, whichever ends first', async () => {
+    let release = (): void => undefined;
+    const held = new Promise<void>((resolve) => (release = resolve));
+    outcome = async (inputs) => {
+      outcome = good;
+      await held;
+      return { ...good(inputs), engineVersion: 'late' };
+    };
+    const { id } = (await garden.http.post('/v1/plans', { buildId: ids.buildId })).body as Plan;
+    const job = { gardenId: garden.gardenId, id };
+    const state = () => api.get(Database).readSnapshot(job, (db) => db.planRevision.findFirst({ where: { id }, select: { attempt: true } }));
+    for (let tries = 0; tries < 100 && (await state())?.attempt !== 1; tries += 1) await new Promise((resolve) => setTimeout(resolve, 50));
+    await api.get(ComputePlanTask).run(job, new AbortController().signal);
+    release();
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    const rows = await api.get(Database).readSnapshot(job, (db) => db.planResult.findMany({ where: { planId: id } }));
+    expect(rows.map(({ attempt }) => attempt)).toEqual([2]);
+    expect(rows[0]?.engineVersion).not.toBe('late');
+    expect((await show(id)).state).toBe('ready');
+    // A third try finds the row finished and does nothing.
+    await api.get(ComputePlanTask).run(job, new AbortController().signal);
+    expect((await state())?.attempt).toBe(2);
   });
 });
 

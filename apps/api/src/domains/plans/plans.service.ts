@@ -87,8 +87,9 @@ export class PlansService {
   }
 
   private async insert(db: Db, actor: Actor, collected: CollectedInputs): Promise<PlanRecord> {
-    const planId = newId();
     const revision = await this.plans.nextRevision(db, collected.buildId);
+    // Made after the build is locked, so that a list by id is in the order of the revisions.
+    const planId = newId();
     const inputs: PlanInputs = checkInputs({ ...collected, planId, revision, seed: seedOf(planId) });
     const plan = await this.plans.insert(db, actor.keyId, inputs);
     await audit(db, actor, { action: 'plan.create', objectType: WHAT, objectId: planId, after: { inputsSha256: plan.inputsSha256 } });
