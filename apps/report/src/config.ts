@@ -42,3 +42,5 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): R
     logLevel: env['REPORT_LOG_LEVEL'] ?? 'info',
   };
 }
+
+export const loadConfig = (): ReportConfig => readConfig(process.env);

@@ -1,8 +1,8 @@
 import { pino } from 'pino';
 import { createApp } from './app.js';
-import { readConfig } from './config.js';
+import { loadConfig } from './config.js';
 
-const config = readConfig(process.env);
+const config = loadConfig();
 const logger = pino({ level: config.logLevel });
 const app = createApp(config, (event, message) => logger.info(event, message));
 

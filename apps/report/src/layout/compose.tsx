@@ -126,7 +126,9 @@ function packTable(book: Book, packer: Packer, spec: TableSpec, key: string, hei
   while (from < rows.length) {
     const rest = rows.slice(from);
     const all = packer.rowsThatFit(head + foot, rest) === rest.length;
-    const count = all ? rest.length : backOffGroupHead(spec, from, Math.min(packer.rowsThatFit(head, rest), rest.length - (foot > 0 ? 1 : 0)));
+    const most = all ? rest.length : backOffGroupHead(spec, from, Math.min(packer.rowsThatFit(head, rest), rest.length - (foot > 0 ? 1 : 0)));
+    // At least three rows go over to the next page together.
+    const count = all || rest.length - most >= widow || most <= widow ? most : Math.max(1, rest.length - widow);
     if (count === 0) {
       if (packer.isEmpty) throw new Error(`a row of the table "${spec.caption}" is taller than a page`);
       packer.turn();

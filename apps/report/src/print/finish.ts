@@ -22,7 +22,7 @@ export interface FinishedPdf {
   sha256: string;
 }
 
-const xml = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g, '');
+const xml = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/\p{Cc}/gu, ' ');
 
 /** No PDF/UA mark: it may be set only when every machine rule has been tested, and that is not done yet. */
 function xmpPacket(o: FinishOptions): string {

@@ -130,18 +130,19 @@ function drawingsFor(ctx: Context): Drawings {
   const units: UnitSystem = ctx.request.options.units;
   const marks = marksOf(ctx);
   const view = { shelter, units };
+  const picture = (box: Box): Drawing => tallEnough(box, (boxMm) => pictorial({ ...view, boxMm, heading: false }));
   const startMonth = ctx.result.climate.chartStartMonth;
   return {
     elevation: (side, boxMm, heading) => elevation({ ...view, boxMm, view: side, heading, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
     planView: (boxMm) => planView({ ...view, boxMm, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
     section: (boxMm) => section({ ...view, boxMm }),
     anchorMap: (boxMm) => anchorMap({ ...view, boxMm, anchorage: ctx.result.anchorage }),
-    pictorial: (boxMm) => pictorial({ ...view, boxMm, heading: false }),
+    pictorial: (box) => picture(box),
     filmLayout: (boxMm) => (ctx.result.geometry.filmSheets.length === 0 ? null : filmLayout({ ...view, boxMm })),
     framePicture: (stage, boxMm) => {
       const parts = partsOn(ctx, stage);
       // A day that builds nothing (papers, sorting, handing over) shows the finished shelter: it is what the work is for.
-      return parts.today.size === 0 ? pictorial({ ...view, boxMm, heading: false }) : withMarksIfTheyFit(marksToday(marks, parts.today), (shown) => framePicture({ ...view, boxMm, ...parts, marks: shown }));
+      return parts.today.size === 0 ? picture(boxMm) : withMarksIfTheyFit(marksToday(marks, parts.today), (shown) => framePicture({ ...view, boxMm, ...parts, marks: shown }));
     },
     cutDiagrams: (boxMm) => cutDiagrams({ boards: ctx.result.cutting.boards, units, widthMm: boxMm.wMm, maxHeightMm: boxMm.hMm }),
     climateChart: (box, withRain) =>

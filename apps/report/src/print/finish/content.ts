@@ -96,7 +96,7 @@ export function markArtifacts(text: string, ownedByFigure: (mcid: number) => boo
       if (depth === 1) marked = { operation, mcid: mcidOf(text.slice(start, end)), hasText: false };
     } else if (operator === 'EMC') {
       depth -= 1;
-      if (depth === 0 && marked?.mcid != null && !marked.hasText && !ownedByFigure(marked.mcid)) {
+      if (depth === 0 && marked !== null && marked.mcid !== null && !marked.hasText && !ownedByFigure(marked.mcid)) {
         released.add(marked.mcid);
         inserts.push({ at: marked.operation.start, until: marked.operation.end, text: '/Artifact BMC' });
       }

@@ -160,7 +160,7 @@ export const pages = {
   materials: {
     title: 'Materials', shop: 'Shop list: to buy', yard: 'Yard list: from the pile', all: 'All things and where they come from',
     allCols: { mark: 'Mark', what: 'Thing', need: 'Wanted', pile: 'From the pile', buy: 'To buy' },
-    shopCols: { mark: 'Mark', what: 'Thing', buy: 'Buy', packs: 'Packs', cash: 'Cash', where: 'Where, price read' },
+    shopCols: { mark: 'Mark', what: 'Thing', buy: 'Buy', packs: 'Packs', cash: 'Cash', where: 'Where', read: 'Price read' },
     yardCols: { tag: 'Tag', what: 'Thing', amount: 'Take', grade: 'Grade', hazard: 'Watch out', got: 'Got' },
     nothing: 'Nothing to buy.', stale: '(old)', noDate: 'no date',
     note: 'Wanted holds an allowance for waste. Grade A is ready to use, B needs work, C is for small parts, X is not used.',

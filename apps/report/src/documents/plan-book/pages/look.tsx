@@ -106,6 +106,23 @@ const Costs = ({ view, currency }: { view: LookView; currency: string }): VNode 
   </table>
 );
 
+const Risks = ({ view }: { view: LookView }): VNode | null =>
+  view.risks.length === 0 ? null : (
+    <div>
+      <h3 class="gap">{w.risks}</h3>
+      <div class="risks">
+        {view.risks.map((risk, i) => (
+          <div>
+            <strong>
+              {i + 1} {risk.head}
+            </strong>{' '}
+            {risk.text}
+          </div>
+        ))}
+      </div>
+    </div>
+  );
+
 const PICTURE_MIN_MM = 40;
 
 export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
@@ -154,21 +171,7 @@ export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
               {view.unpriced === null ? null : <p>{view.unpriced}</p>}
             </div>
           </div>
-          {view.risks.length === 0 ? null : (
-            <div>
-              <h3 class="gap">{w.risks}</h3>
-              <div class="risks">
-                {view.risks.map((risk, i) => (
-                  <div>
-                    <strong>
-                      {i + 1} {risk.head}
-                    </strong>{' '}
-                    {risk.text}
-                  </div>
-                ))}
-              </div>
-            </div>
-          )}
+          <Risks view={view} />
         </>
       );
     },

@@ -52,10 +52,9 @@ export function shopTable(ctx: Context): TableSpec | null {
   if (lines.length === 0) return null;
   const c = m.shopCols;
   const rows = grouped(lines, (l) => {
-    const where = [l.supplier, l.priceReadOn === null ? null : `${l.priceReadOn}${l.priceStale ? ` ${m.stale}` : ''}`].filter((x): x is string => x !== null);
-    return { cells: [l.mark ?? common.none, MATERIAL_WORDS[l.material], amount(l.boughtAmount > 0 ? l.boughtAmount : l.toBuy, l.unit, ctx), l.packs > 0 ? whole(l.packs) : common.none, l.cash === null ? common.priceUnknown : `${moneyWhole(l.cash.minor, l.cash.currency)}`, where.length === 0 ? common.none : where.join(', ')] };
+    return { cells: [l.mark ?? common.none, MATERIAL_WORDS[l.material], amount(l.boughtAmount > 0 ? l.boughtAmount : l.toBuy, l.unit, ctx), l.packs > 0 ? whole(l.packs) : common.none, l.cash === null ? common.priceUnknown : `${moneyWhole(l.cash.minor, l.cash.currency)}`, l.supplier ?? common.none, l.priceReadOn === null ? (l.cash === null ? common.none : m.noDate) : `${l.priceReadOn}${l.priceStale ? ` ${m.stale}` : ''}`] };
   });
-  return { caption: m.shop, columns: [{ head: c.mark, widthMm: 14 }, { head: c.what, widthMm: null, left: true }, { head: c.buy, widthMm: 22, key: true }, { head: c.packs, widthMm: 13 }, { head: `${c.cash}, ${ctx.result.budget.currency}`, widthMm: 22 }, { head: c.where, widthMm: 42, left: true }], rows };
+  return { caption: m.shop, columns: [{ head: c.mark, widthMm: 14 }, { head: c.what, widthMm: null, left: true }, { head: c.buy, widthMm: 19, key: true }, { head: c.packs, widthMm: 13 }, { head: `${c.cash}, ${ctx.result.budget.currency}`, widthMm: 19 }, { head: c.where, widthMm: 28, left: true }, { head: c.read, widthMm: 23, left: true }], rows };
 }
 
 export function yardTable(ctx: Context): TableSpec | null {
@@ -68,7 +67,7 @@ export function yardTable(ctx: Context): TableSpec | null {
       const item = ctx.inputs.stock.find((s) => s.tag === t.tag);
       return { cells: [t.tag, MATERIAL_WORDS[t.line.material], amount(t.amount, t.line.unit, ctx), item?.grade ?? common.unknown, item === undefined || item.hazards.length === 0 ? common.none : item.hazards.map((h) => HAZARD_WORDS[h]).join('; '), '\u00a0'] };
     });
-  return { caption: m.yard, columns: [{ head: c.tag, widthMm: 20, key: true }, { head: c.what, widthMm: 48, left: true }, { head: c.amount, widthMm: 18 }, { head: c.grade, widthMm: 15 }, { head: c.hazard, widthMm: null, left: true }, { head: c.got, widthMm: 12 }], rows, thirds: true };
+  return { caption: m.yard, columns: [{ head: c.tag, widthMm: 20, key: true }, { head: c.what, widthMm: 62, left: true }, { head: c.amount, widthMm: 18 }, { head: c.grade, widthMm: 15 }, { head: c.hazard, widthMm: null, left: true }, { head: c.got, widthMm: 12 }], rows, thirds: true };
 }
 
 const cut = pages.cutting;
