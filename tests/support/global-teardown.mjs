@@ -19,7 +19,7 @@ export default async function tearDown() {
   if (existsSync(lock)) {
     const pid = Number(readFileSync(lock, 'utf8').split('\n')[0]);
     if (isAlive(pid)) process.kill(pid, 'SIGINT');
-    for (const until = Date.now() + 10_000; existsSync(lock) && Date.now() < until; ) await sleep(20);
+    for (const until = Date.now() + 10_000; existsSync(lock) && Date.now() < until;) await sleep(20);
   }
   rmSync(dir, { recursive: true, force: true });
 }
