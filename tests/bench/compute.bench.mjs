@@ -1,6 +1,5 @@
 // One plan, whole and by room, and two pieces of physics against general-purpose libraries in the same run.
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { computePlan } from '@lathwork/calc';
 import { Body, Equator, Horizon, MakeTime, Observer } from 'astronomy-engine';
 import psychrolib from 'psychrolib';
@@ -8,7 +7,7 @@ import { declinationDeg, sunPosition } from '../../libs/calc/dist/physics/sun.js
 import { dewPointC } from '../../libs/calc/dist/physics/air.js';
 import { median, paired, timed } from './timing.mjs';
 
-const inputs = JSON.parse(readFileSync(join(import.meta.dirname ?? new URL('.', import.meta.url).pathname, 'plan-inputs.json'), 'utf8'));
+const inputs = JSON.parse(readFileSync(new URL('../../docs/api/example-plan-inputs.json', import.meta.url), 'utf8'));
 
 export async function bench(add) {
   const rooms = new Map();
