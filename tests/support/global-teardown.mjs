@@ -3,18 +3,16 @@ import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 
-const isAlive = (pid) => {
+export const isAlive = (pid) => {
   try {
     process.kill(pid, 0);
     return true;
-  } catch {
-    return false;
+  } catch (error) {
+    return error.code === 'EPERM';
   }
 };
 
-export default async function tearDown() {
-  const dir = process.env.LATHWORK_TEST_DATABASE_DIR;
-  if (!dir) return;
+export const removeServer = async (dir) => {
   const lock = join(dir, 'pgdata', 'postmaster.pid');
   if (existsSync(lock)) {
     const pid = Number(readFileSync(lock, 'utf8').split('\n')[0]);
@@ -22,4 +20,8 @@ export default async function tearDown() {
     for (const until = Date.now() + 10_000; existsSync(lock) && Date.now() < until;) await sleep(20);
   }
   rmSync(dir, { recursive: true, force: true });
+};
+
+export default async function tearDown() {
+  if (process.env.LATHWORK_TEST_DATABASE_DIR) await removeServer(process.env.LATHWORK_TEST_DATABASE_DIR);
 }
