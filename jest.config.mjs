@@ -19,5 +19,6 @@ export default {
     '^(\\.{1,2}/.*)\\.js$': ['$1', '$1.js'],
   },
   transform: { '^.+\\.tsx$': ['@swc/jest', swc(true)], '^.+\\.ts$': ['@swc/jest', swc(false)] },
+  testTimeout: 60_000,
   cacheDirectory: '<rootDir>/.data/jest',
 };

@@ -1,10 +1,8 @@
-// One plan, whole and by room, and two pieces of physics against general-purpose libraries in the same run.
+// One plan, whole and by room, and the sun's position against a general-purpose library in the same run.
 import { readFileSync } from 'node:fs';
 import { computePlan } from '@lathwork/calc';
 import { Body, Equator, Horizon, MakeTime, Observer } from 'astronomy-engine';
-import psychrolib from 'psychrolib';
 import { declinationDeg, sunPosition } from '../../libs/calc/dist/physics/sun.js';
-import { dewPointC } from '../../libs/calc/dist/physics/air.js';
 import { median, paired, timed } from './timing.mjs';
 
 const inputs = JSON.parse(readFileSync(new URL('../../docs/api/example-plan-inputs.json', import.meta.url), 'utf8'));
@@ -28,6 +26,7 @@ export async function bench(add) {
   for (const [room, times] of rooms) add({ name: `  room ${room}`, value: median(times.slice(3)), unit: 'ms', judge: 'value' });
 
   const observer = new Observer(39.93, -104.58, 1640);
+  let checksum = 0;
   const epoch = Date.UTC(2025, 0, 1);
   add({
     name: 'sun position, 8,760 hours, against astronomy-engine',
@@ -36,33 +35,18 @@ export async function bench(add) {
     target: { max: 1 },
     ...(await paired(
       () => {
-        for (let h = 0; h < 8760; h++) sunPosition({ latitudeDeg: 39.93, solarHour: h % 24, declination: declinationDeg(1 + Math.floor(h / 24)) });
+        // The sum is used, so that the work cannot be optimised away.
+        for (let h = 0; h < 8760; h++) checksum += sunPosition({ latitudeDeg: 39.93, solarHour: h % 24, declination: declinationDeg(1 + Math.floor(h / 24)) }).zenithDeg;
       },
       () => {
         for (let h = 0; h < 8760; h++) {
           const time = MakeTime(new Date(epoch + h * 3_600_000));
           const seen = Equator(Body.Sun, time, observer, true, true);
-          Horizon(time, observer, seen.ra, seen.dec);
+          checksum += Horizon(time, observer, seen.ra, seen.dec).altitude;
         }
       },
       { runs: 7, warmUp: 2 },
     )),
   });
-
-  psychrolib.SetUnitSystem(psychrolib.SI);
-  add({
-    name: 'dew point, 20,000 states, against psychrolib',
-    unit: 'ms',
-    judge: 'ratio',
-    target: { max: 3 },
-    ...(await paired(
-      () => {
-        for (let i = 0; i < 20_000; i++) dewPointC(300 + (i % 1000));
-      },
-      () => {
-        for (let i = 0; i < 20_000; i++) psychrolib.GetTDewPointFromVapPres(20, 300 + (i % 1000));
-      },
-      { runs: 7, warmUp: 2 },
-    )),
-  });
+  if (!Number.isFinite(checksum)) throw new Error('a sun position was not a number');
 }
