@@ -63,7 +63,13 @@ const shown = (run: Run): LengthText => (run.times > 1 && !run.alike ? run.whole
  * Decides where each label stands: both units above the line; first above and second below; or moved out with a leader.
  * Letters never shrink and never overlap. `limits` are the ends between which moved-out labels must stay.
  */
-export function layoutChain(stations: readonly number[], parts: readonly ChainPart[], units: UnitSystem, limits: readonly [number, number], equalWord = ENGLISH.equal): ChainLayout {
+export function layoutChain(
+  stations: readonly number[],
+  parts: readonly ChainPart[],
+  units: UnitSystem,
+  limits: readonly [number, number],
+  equalWord = ENGLISH.equal,
+): ChainLayout {
   const ends: number[] = [];
   const places = runsOf(stations, parts, units).map((run): LabelPlace => {
     const room = Math.abs(run.to - run.from);
@@ -111,7 +117,8 @@ export function drawChain(plate: Plate, layout: ChainLayout, options: ChainOptio
   };
   layout.stations.forEach((s, i) => {
     const edge = Array.isArray(from) ? (from as readonly (number | null)[])[i] : (from as number | null);
-    if (edge !== null && edge !== undefined && Math.abs(at - edge) > GAP_MM + 0.3) plate.line(point(s, edge + side * GAP_MM), point(s, at + side * OVER_MM), 'thin');
+    if (edge !== null && edge !== undefined && Math.abs(at - edge) > GAP_MM + 0.3)
+      plate.line(point(s, edge + side * GAP_MM), point(s, at + side * OVER_MM), 'thin');
     if (vertical) plate.line([at - TICK_MM, s + TICK_MM], [at + TICK_MM, s - TICK_MM], 'tick');
     else plate.line([s - TICK_MM, at + TICK_MM], [s + TICK_MM, at - TICK_MM], 'tick');
   });

@@ -19,3 +19,8 @@ export { framePicture } from './views/frame-picture.js';
 export { monthlyNights, dayPeaks } from './charts/months.js';
 export { climateChart } from './charts/climate.js';
 export { placeMarks, spread } from './place-labels.js';
+export { chainTexts, lengthPair, pairText, type ChainPart } from './lengths.js';
+export { layoutChain, stationsOf } from './dimension.js';
+export { barLengths, pickScale, SCALES } from './scale.js';
+export { northOnPaperDeg, windOnPaperDeg } from './marks.js';
+export { escapeXml, hatchLines } from './primitives.js';

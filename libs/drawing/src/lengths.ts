@@ -14,7 +14,12 @@ export type LengthText = readonly [first: string, second: string];
 export function roundParts(parts: readonly ChainPart[], step: ChainStep): number[] {
   const lengths = parts.map((p) => p.lengthM);
   const hasGap = parts.some((p) => p.kind === 'gap');
-  return roundChain(lengths, lengths.reduce((a, b) => a + b, 0), step, parts.map((p) => hasGap && p.kind === 'opening')).parts;
+  return roundChain(
+    lengths,
+    lengths.reduce((a, b) => a + b, 0),
+    step,
+    parts.map((p) => hasGap && p.kind === 'opening'),
+  ).parts;
 }
 
 /** Both units of every part of a chain, and of any stretch of it; each unit adds up on its own to the rounded overall. */

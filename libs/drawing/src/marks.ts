@@ -28,7 +28,17 @@ export function drawMark(plate: Plate, at: XY, label: string, source: MarkSource
     plate.text(x, y + H / 2, label, 'let b', 'middle');
   } else {
     const right = r.x + r.w;
-    plate.poly([[r.x + 1.6, r.y], [right, r.y], [right, r.y + r.h], [r.x + 1.6, r.y + r.h], [r.x, r.y + r.h - 1.6], [r.x, r.y + 1.6]], 'tag');
+    plate.poly(
+      [
+        [r.x + 1.6, r.y],
+        [right, r.y],
+        [right, r.y + r.h],
+        [r.x + 1.6, r.y + r.h],
+        [r.x, r.y + r.h - 1.6],
+        [r.x, r.y + 1.6],
+      ],
+      'tag',
+    );
     plate.circle([r.x + 1.9, y], 0.65, 'vis');
     plate.text(r.x + 3.9, y + H / 2, label, 'let b');
   }
@@ -62,7 +72,8 @@ const from = (centre: XY, paperDeg: number) => {
 /** Paper bearing (clockwise from up) of north on a plan whose front is at the bottom, or at the left when the plan lies on its side. */
 export const northOnPaperDeg = (frontFacesDeg: number, lying: boolean): number => 180 - frontFacesDeg + (lying ? 90 : 0);
 /** Which way the storm wind blows on the same plan. */
-export const windOnPaperDeg = (frontFacesDeg: number, stormWindFromDeg: number, lying: boolean): number => northOnPaperDeg(frontFacesDeg, lying) + stormWindFromDeg + 180;
+export const windOnPaperDeg = (frontFacesDeg: number, stormWindFromDeg: number, lying: boolean): number =>
+  northOnPaperDeg(frontFacesDeg, lying) + stormWindFromDeg + 180;
 
 export function drawNorthArrow(plate: Plate, c: XY, r: number, paperDeg: number, words: Words): void {
   const at = from(c, paperDeg);
@@ -107,4 +118,3 @@ export function markIcon(label: string, source: MarkSource, words: Words = ENGLI
   drawMark(plate, [w / 2, h / 2], label, source);
   return plate.finish(w, h, `${label}, ${source === 'pile' ? words.fromPile : words.toBuy}`);
 }
-

@@ -1,6 +1,18 @@
 import type { GeometryResult } from '@lathwork/model';
 
-export type { AnchorageResult, ClimateMonth, CutBoard, FasteningResult, GeometryResult, NightRun, PlacedOpening, Point, StructureInputs, TakeOffLine, ThermalMonth } from '@lathwork/model';
+export type {
+  AnchorageResult,
+  ClimateMonth,
+  CutBoard,
+  FasteningResult,
+  GeometryResult,
+  NightRun,
+  PlacedOpening,
+  Point,
+  StructureInputs,
+  TakeOffLine,
+  ThermalMonth,
+} from '@lathwork/model';
 export type Member = GeometryResult['members'][number];
 export type Post = GeometryResult['posts'][number];
 export type BattenRun = GeometryResult['battenRuns'][number];

@@ -1,4 +1,4 @@
-import type { AnchorageResult, BattenRun, ClimateMonth, CutBoard, FasteningResult, Member, NightRun, ThermalMonth } from './model-types.js';
+import type { AnchorageResult, ClimateMonth, CutBoard, FasteningResult, Member, NightRun, ThermalMonth } from './model-types.js';
 import type { Box, LimitLine, LineType, Mark, Scale, Shelter, UnitSystem, ViewOptions } from './types.js';
 import type { Words } from './words.js';
 
@@ -32,10 +32,7 @@ export interface FramePictureOptions {
   words?: Words;
 }
 
-export interface FilmLayoutOptions extends ViewOptions {
-  /** Kept for a film laid out of several rolls; null: the roll of the structure. */
-  rollWidthM?: number;
-}
+export type FilmLayoutOptions = ViewOptions;
 
 export interface CutDiagramOptions {
   boards: readonly CutBoard[];
@@ -48,7 +45,6 @@ export interface CutDiagramOptions {
 
 export interface FastenZonesOptions extends ViewOptions {
   fastening: FasteningResult;
-  battenRuns?: readonly BattenRun[];
 }
 
 interface ChartOptions {

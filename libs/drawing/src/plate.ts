@@ -1,10 +1,31 @@
-import { escapeXml, hatchLines, num, overlap, textRect, turnedCorners, turnedRect, type Anchor, type HatchStyle, type Rect, type TextClass } from './primitives.js';
+import {
+  escapeXml,
+  hatchLines,
+  num,
+  overlap,
+  textRect,
+  turnedCorners,
+  turnedRect,
+  type Anchor,
+  type HatchStyle,
+  type Rect,
+  type TextClass,
+} from './primitives.js';
 import { LINE_TYPES, type Drawing, type LineType, type Scale, type XY } from './types.js';
 
 /** Classes that are drawn with a line type; `face` and `tag` are outlines filled with paper white. */
 export type Stroke = LineType | 'tick' | 'face' | 'facethin' | 'facecut' | 'tag' | 'box' | 'box solid' | 'poche' | 'dot' | 'solid' | 'blank';
 const TYPE_OF: Partial<Record<Stroke, LineType>> = { tick: 'vis', face: 'vis', facethin: 'thin', facecut: 'cut', tag: 'vis', box: 'thin', 'box solid': 'thin' };
 const isLineType = (s: string): s is LineType => (LINE_TYPES as readonly string[]).includes(s);
+
+interface Lettering {
+  x: number;
+  y: number;
+  s: string;
+  cls: TextClass;
+  anchor: Anchor;
+  turnDeg: number;
+}
 
 /**
  * A sheet of paper that is being drawn on. It remembers where letters and marks stand and where lines run, so that
@@ -46,7 +67,15 @@ export class Plate {
   }
 
   rect(x: number, y: number, w: number, h: number, stroke: Stroke = 'vis'): void {
-    this.poly([[x, y], [x + w, y], [x + w, y + h], [x, y + h]], stroke);
+    this.poly(
+      [
+        [x, y],
+        [x + w, y],
+        [x + w, y + h],
+        [x, y + h],
+      ],
+      stroke,
+    );
   }
 
   circle(c: XY, r: number, stroke: Stroke = 'vis'): void {
@@ -75,20 +104,20 @@ export class Plate {
 
   text(x: number, y: number, s: string, cls: TextClass = 'let', anchor: Anchor = 'start'): Rect {
     const rect = textRect(x, y, s, cls, anchor);
-    this.letters(x, y, s, cls, anchor, 0, rect);
+    this.letters({ x, y, s, cls, anchor, turnDeg: 0 }, rect);
     return rect;
   }
 
   /** Turned to be read from the right. */
   textTurned(x: number, y: number, s: string, cls: TextClass = 'let', anchor: Anchor = 'middle'): Rect {
     const rect = turnedRect(x, y, s, cls, anchor);
-    this.letters(x, y, s, cls, anchor, -90, rect);
+    this.letters({ x, y, s, cls, anchor, turnDeg: -90 }, rect);
     return rect;
   }
 
-  private letters(x: number, y: number, s: string, cls: TextClass, anchor: Anchor, rotation: number, rect: Rect): void {
+  private letters({ x, y, s, cls, anchor, turnDeg }: Lettering, rect: Rect): void {
     this.taken.push(rect);
-    const turn = rotation === 0 ? '' : ` transform="rotate(${rotation} ${num(x)} ${num(y)})"`;
+    const turn = turnDeg === 0 ? '' : ` transform="rotate(${turnDeg} ${num(x)} ${num(y)})"`;
     const c = cls === '' ? '' : ` class="${cls}"`;
     const a = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
     this.late.push(`<text${c}${a} x="${num(x)}" y="${num(y)}"${turn}>${escapeXml(s)}</text>`);
@@ -100,7 +129,7 @@ export class Plate {
     const xs = corners.map((p) => p[0]);
     const ys = corners.map((p) => p[1]);
     const box = { x: Math.min(...xs), y: Math.min(...ys), w: Math.max(...xs) - Math.min(...xs), h: Math.max(...ys) - Math.min(...ys) };
-    this.letters(x, y, s, cls, 'middle', Math.round(rotationDeg * 100) / 100, box);
+    this.letters({ x, y, s, cls, anchor: 'middle', turnDeg: Math.round(rotationDeg * 100) / 100 }, box);
   }
 
   /** Letters on a white ground, so that no line runs through them. */

@@ -29,12 +29,14 @@ export const escapeXml = (s: string): string =>
     .replace(/>/g, '&gt;')
     .replace(/"/g, '&quot;');
 
-const widthsOf = (table: typeof MEDIUM): ReadonlyMap<string, number> => new Map(table.flatMap(([w, chars]) => [...chars].map((c) => [c, w] as const)).concat([['\u00a0', 200]]));
+const widthsOf = (table: typeof MEDIUM): ReadonlyMap<string, number> =>
+  new Map(table.flatMap(([w, chars]) => [...chars].map((c) => [c, w] as const)).concat([['\u00a0', 200]]));
 const WIDTHS = { medium: widthsOf(MEDIUM), bold: widthsOf(BOLD) };
 /** A letter outside the table is taken as wide as a wide one, so that it can only get too much room. */
 const UNKNOWN_MILLI_EM = 760;
 
-export const textSize = (cls: TextClass): number => (cls.startsWith('let') ? TEXT_MM.let : cls === 'head' ? TEXT_MM.head : cls.startsWith('small') ? TEXT_MM.small : TEXT_MM.label);
+export const textSize = (cls: TextClass): number =>
+  cls.startsWith('let') ? TEXT_MM.let : cls === 'head' ? TEXT_MM.head : cls.startsWith('small') ? TEXT_MM.small : TEXT_MM.label;
 
 /** Width in mm that the browser will give this text. */
 export function textWidth(s: string, cls: TextClass = 'let'): number {
@@ -59,14 +61,23 @@ export function turnedRect(x: number, y: number, s: string, cls: TextClass, anch
   return { x: x + r.y, y: y - r.x - r.w, w: r.h, h: r.w };
 }
 
-export const overlap = (a: Rect, b: Rect, clear = 0): boolean => a.x < b.x + b.w + clear && b.x < a.x + a.w + clear && a.y < b.y + b.h + clear && b.y < a.y + a.h + clear;
-export const inside = (a: Rect, outer: Rect): boolean => a.x >= outer.x - 1e-6 && a.y >= outer.y - 1e-6 && a.x + a.w <= outer.x + outer.w + 1e-6 && a.y + a.h <= outer.y + outer.h + 1e-6;
+export const overlap = (a: Rect, b: Rect, clear = 0): boolean =>
+  a.x < b.x + b.w + clear && b.x < a.x + a.w + clear && a.y < b.y + b.h + clear && b.y < a.y + a.h + clear;
+export const inside = (a: Rect, outer: Rect): boolean =>
+  a.x >= outer.x - 1e-6 && a.y >= outer.y - 1e-6 && a.x + a.w <= outer.x + outer.w + 1e-6 && a.y + a.h <= outer.y + outer.h + 1e-6;
 
 /** Corners of a text turned about its middle foot. */
 export function turnedCorners(x: number, y: number, s: string, cls: TextClass, turnDeg: number): XY[] {
   const r = textRect(0, 0, s, cls, 'middle');
   const t = (turnDeg * Math.PI) / 180;
-  return ([[r.x, r.y], [r.x + r.w, r.y], [r.x + r.w, r.y + r.h], [r.x, r.y + r.h]] as const).map(([a, b]): XY => [x + a * Math.cos(t) - b * Math.sin(t), y + a * Math.sin(t) + b * Math.cos(t)]);
+  return (
+    [
+      [r.x, r.y],
+      [r.x + r.w, r.y],
+      [r.x + r.w, r.y + r.h],
+      [r.x, r.y + r.h],
+    ] as const
+  ).map(([a, b]): XY => [x + a * Math.cos(t) - b * Math.sin(t), y + a * Math.sin(t) + b * Math.cos(t)]);
 }
 
 /** Do two turned boxes share ground? Separating axes of both. */
@@ -104,7 +115,11 @@ export function segmentHits(a: XY, b: XY, r: Rect): boolean {
 /** Do two pieces cross? Touching counts. */
 export function segmentsCross(a: XY, b: XY, c: XY, d: XY): boolean {
   const side = (p: XY, q: XY, r: XY): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
-  return side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0 && segmentHits(a, b, { x: Math.min(c[0], d[0]), y: Math.min(c[1], d[1]), w: Math.abs(c[0] - d[0]), h: Math.abs(c[1] - d[1]) });
+  return (
+    side(a, b, c) * side(a, b, d) <= 0 &&
+    side(c, d, a) * side(c, d, b) <= 0 &&
+    segmentHits(a, b, { x: Math.min(c[0], d[0]), y: Math.min(c[1], d[1]), w: Math.abs(c[0] - d[0]), h: Math.abs(c[1] - d[1]) })
+  );
 }
 
 export interface HatchStyle {
@@ -134,7 +149,11 @@ export function hatchLines(points: readonly XY[], { angleDeg, gapMm }: HatchStyl
     for (let i = 0; i + 1 < xs.length; i += 2) {
       const from = xs[i] ?? 0;
       const to = xs[i + 1] ?? 0;
-      if (to - from > 0.15) out.push([[from * c - y * s, from * s + y * c], [to * c - y * s, to * s + y * c]]);
+      if (to - from > 0.15)
+        out.push([
+          [from * c - y * s, from * s + y * c],
+          [to * c - y * s, to * s + y * c],
+        ]);
     }
   }
   return out;

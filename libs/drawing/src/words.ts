@@ -15,8 +15,6 @@ export interface Words {
   hostWall: string;
   bed: string;
   notToScale: string;
-  frameToCentres: string;
-  openingsRough: string;
   depth: string;
   pulled: string;
   lift: string;
@@ -32,7 +30,6 @@ export interface Words {
   seam: string;
   lap: string;
   offcut: string;
-  sawCut: string;
   /** By material key: how a board is named on its cut diagram. */
   boardNames: Readonly<Record<string, string>>;
   zone: { field: string; edge: string; corner: string };
@@ -53,8 +50,6 @@ export interface Words {
   perDay: string;
   hourOfDay: string;
   range: string;
-  likely: string;
-  inside: string;
   fromPile: string;
   toBuy: string;
   given: string;
@@ -86,8 +81,6 @@ export const ENGLISH: Words = {
   hostWall: 'host wall',
   bed: 'Bed',
   notToScale: 'not to scale',
-  frameToCentres: 'Frame: to tube centres',
-  openingsRough: 'Openings: rough size',
   depth: 'depth',
   pulled: 'pulled to',
   lift: 'lift',
@@ -103,7 +96,6 @@ export const ENGLISH: Words = {
   seam: 'seam',
   lap: 'lap',
   offcut: 'left over',
-  sawCut: 'saw cut',
   boardNames: { 'batten.19x38': 'batten 19 x 38', 'board.38x89': 'board 38 x 89', 'board.38x140': 'board 38 x 140', 'sill.89x140': 'sill 89 x 140' },
   zone: { field: 'field', edge: 'edge', corner: 'corner' },
   screwsEvery: 'screw every',
@@ -123,8 +115,6 @@ export const ENGLISH: Words = {
   perDay: 'a day',
   hourOfDay: 'hour of the day, sun time',
   range: 'likely range',
-  likely: 'likely',
-  inside: 'inside',
   fromPile: 'from the pile',
   toBuy: 'to buy',
   given: 'given or lent',

@@ -29,7 +29,9 @@ export function temperatureAxis(values: readonly number[], units: UnitSystem, fr
   const step = tickStep(Math.max(...seen.map(first)) - Math.min(...seen.map(first)), frame.bottom - frame.top);
   const low = Math.floor((Math.min(...seen.map(first)) - step * 0.15) / step) * step;
   const high = Math.max(Math.ceil((Math.max(...seen.map(first)) + step * 0.15) / step) * step, low + step);
-  const scale = scaleLinear().domain([back(low), back(high)]).range([frame.bottom, frame.top]);
+  const scale = scaleLinear()
+    .domain([back(low), back(high)])
+    .range([frame.bottom, frame.top]);
   return { y: (c) => scale(c), lowC: back(low), highC: back(high) };
 }
 
@@ -60,7 +62,7 @@ export function drawTemperatureAxis(plate: Plate, axis: TemperatureAxis, frame: 
   for (const v of ticks(second(axis.lowC), second(axis.highC), height)) {
     const y = axis.y(backSecond(v));
     plate.line([x2, y], [x2 + 1.3, y], 'thin');
-    plate.text(x2 + 2, y + 1.2, signed(v));
+    plate.text(x2 + 2, y + 1.2, signed(v), '');
   }
   plate.line([x1, bottom], [x2, bottom], 'vis');
   plate.line([x1, top], [x1, bottom], 'thin');
@@ -80,14 +82,26 @@ const limitText = (l: LimitLine, units: UnitSystem): string => `${temperature(l.
 /** Broken lines across the chart; the names are moved apart where limits lie close, each tied to its line by a short pointer. */
 export function drawLimits(plate: Plate, axis: TemperatureAxis, frame: Frame, limits: readonly LimitLine[], units: UnitSystem, blanks: readonly Rect[]): void {
   const inside = limits.filter((l) => l.valueC >= axis.lowC - 1e-6 && l.valueC <= axis.highC + 1e-6);
-  const places = spread(inside.map((l) => axis.y(l.valueC)), LIMIT_STEP_MM, frame.top - 3, frame.bottom + 1.5);
+  const places = spread(
+    inside.map((l) => axis.y(l.valueC)),
+    LIMIT_STEP_MM,
+    frame.top - 3,
+    frame.bottom + 1.5,
+  );
   inside.forEach((l, i) => {
     const y = axis.y(l.valueC);
     for (const [from, to] of piecesBetween(frame.x1, frame.x2, blanks)) plate.line([from, y], [to, y], 'hid');
     const at = places[i] ?? y;
-    plate.path([[frame.x2 + LIMIT_X_MM - 1.2, y], [frame.x2 + LIMIT_X_MM + 0.6, y], [frame.x2 + LIMIT_X_MM + 2.8, at]], 'thin');
+    plate.path(
+      [
+        [frame.x2 + LIMIT_X_MM - 1.2, y],
+        [frame.x2 + LIMIT_X_MM + 0.6, y],
+        [frame.x2 + LIMIT_X_MM + 2.8, at],
+      ],
+      'thin',
+    );
     plate.text(frame.x2 + LIMIT_X_MM + 3.6, at - 0.5, l.label, 'b');
-    plate.text(frame.x2 + LIMIT_X_MM + 3.6, at + 3.5, limitText(l, units));
+    plate.text(frame.x2 + LIMIT_X_MM + 3.6, at + 3.5, limitText(l, units), '');
   });
 }
 
@@ -137,9 +151,16 @@ function findPlace(plate: Plate, p: Pointer, frame: Frame, data: (r: Rect) => bo
           const rect: Rect = { x: at[0] - w / 2 - 0.8, y: at[1] - 3, w: w + 1.6, h: 4.2 };
           if (rect.x < frame.x1 + 0.5 || rect.x + rect.w > frame.x2 - 0.5 || rect.y < frame.top || rect.y + rect.h > frame.bottom - 0.6) continue;
           const cost = drop + Math.abs(shift) * 0.6;
-          if ((best !== null && cost >= best.cost) || !plate.isFree(rect, 0.4) || data(rect) || leaderBlocked(plate, [Math.min(Math.max(to[0], rect.x + 1.5), rect.x + rect.w - 1.5), side < 0 ? rect.y + rect.h : rect.y], to)) continue;
+          if (
+            (best !== null && cost >= best.cost) ||
+            !plate.isFree(rect, 0.4) ||
+            data(rect) ||
+            leaderBlocked(plate, [Math.min(Math.max(to[0], rect.x + 1.5), rect.x + rect.w - 1.5), side < 0 ? rect.y + rect.h : rect.y], to)
+          )
+            continue;
           best = { at, to, rect, cost };
         }
   return best;
 }
-const leaderBlocked = (plate: Plate, a: XY, b: XY): boolean => plate.taken.some((t) => segmentHits(a, b, t)) || plate.leaders.some(([c, d]) => segmentsCross(a, b, c, d));
+const leaderBlocked = (plate: Plate, a: XY, b: XY): boolean =>
+  plate.taken.some((t) => segmentHits(a, b, t)) || plate.leaders.some(([c, d]) => segmentsCross(a, b, c, d));

@@ -6,7 +6,12 @@ import { HATCH, textWidth, type HatchStyle } from '../primitives.js';
 import type { Drawing, XY } from '../types.js';
 import { ENGLISH } from '../words.js';
 
-const box = (x1: number, x2: number, y1: number, y2: number): XY[] => [[x1, y1], [x2, y1], [x2, y2], [x1, y2]];
+const box = (x1: number, x2: number, y1: number, y2: number): XY[] => [
+  [x1, y1],
+  [x2, y1],
+  [x2, y2],
+  [x1, y2],
+];
 
 /**
  * Range boxes on one temperature scale for a column of a table: low to high, a thick bar at the likely value, limits as
@@ -19,19 +24,21 @@ export function rangeStrip(o: RangeStripOptions): Drawing {
   const [low, high] = values.length > 0 ? [Math.min(...values), Math.max(...values)] : [0, 1];
   const top = o.rowHeightMm * 2;
   const height = top + o.rowHeightMm * o.rows.length;
-  const x = scaleLinear().domain([low - (high - low) * 0.04 - 0.5, high + (high - low) * 0.04 + 0.5]).range([2, o.widthMm - 2]);
+  const x = scaleLinear()
+    .domain([low - (high - low) * 0.04 - 0.5, high + (high - low) * 0.04 + 0.5])
+    .range([2, o.widthMm - 2]);
   const plate = new Plate();
   const ends: number[] = [];
   for (const l of [...o.limits].sort((a, b) => a.valueC - b.valueC)) {
     const at = x(l.valueC);
     plate.line([at, top - 2], [at, height - 0.6], 'hid');
     const s = `${l.label}, ${temperature(l.valueC, o.units)}`;
-    const w = textWidth(s);
+    const w = textWidth(s, '');
     const left = Math.min(Math.max(at - w / 2, 0.2), o.widthMm - w - 0.2);
     const row = (ends[0] ?? -1) < left ? 0 : 1;
     if ((ends[row] ?? -1) >= left) continue;
     ends[row] = left + w + 1.5;
-    plate.text(left, top - 3.2 - row * 4.6, s);
+    plate.text(left, top - 3.2 - row * 4.6, s, '');
   }
   o.rows.forEach((r, i) => {
     if (r === null) return;
@@ -57,11 +64,17 @@ export function budgetBars(o: BudgetBarsOptions): Drawing {
   const nameMm = Math.max(...o.rows.map((r) => textWidth(r.label)), 10) + 3;
   const moneyMm = Math.max(...o.rows.map((r) => textWidth(o.money(r.reclaimedMinor + r.cashMinor + r.inKindMinor))), 10) + 2;
   const step = Math.min((o.boxMm.hMm - TOP_MM - 1) / Math.max(o.rows.length, 1), 7);
-  const x = scaleLinear().domain([0, most]).range([nameMm, o.boxMm.wMm - moneyMm - 1]);
+  const x = scaleLinear()
+    .domain([0, most])
+    .range([nameMm, o.boxMm.wMm - moneyMm - 1]);
   const plate = new Plate();
   o.rows.forEach((r, i) => {
     const y = TOP_MM + step * i;
-    const parts: Part[] = [{ value: r.reclaimedMinor, style: HATCH.wide }, { value: r.cashMinor, style: HATCH.close }, { value: r.inKindMinor, style: null }];
+    const parts: Part[] = [
+      { value: r.reclaimedMinor, style: HATCH.wide },
+      { value: r.cashMinor, style: HATCH.close },
+      { value: r.inKindMinor, style: null },
+    ];
     let at = 0;
     plate.text(nameMm - 2, y + step / 2 + 1.1, r.label, '', 'end');
     for (const p of parts) {
@@ -71,31 +84,46 @@ export function budgetBars(o: BudgetBarsOptions): Drawing {
       if (p.style !== null) plate.hatch(corners, p.style);
       at += p.value;
     }
-    plate.text(x(at) + 1.4, y + step / 2 + 1.1, o.money(at), '');
+    plate.text(o.boxMm.wMm - 0.4, y + step / 2 + 1.1, o.money(at), '', 'end');
   });
   plate.line([nameMm, TOP_MM - 1], [nameMm, TOP_MM + step * o.rows.length], 'vis');
   nameParts(plate, o, x, step, [words.fromPile, words.toBuy, words.given]);
   const sum = (pick: (r: BudgetBarsOptions['rows'][number]) => number): string => o.money(o.rows.reduce((s, r) => s + pick(r), 0));
-  return plate.finish(o.boxMm.wMm, TOP_MM + 0.6 + step * o.rows.length, `${words.fromPile} ${sum((r) => r.reclaimedMinor)}; ${words.toBuy} ${sum((r) => r.cashMinor)}; ${words.given} ${sum((r) => r.inKindMinor)}.`);
+  return plate.finish(
+    o.boxMm.wMm,
+    TOP_MM + 0.6 + step * o.rows.length,
+    `${words.fromPile} ${sum((r) => r.reclaimedMinor)}; ${words.toBuy} ${sum((r) => r.cashMinor)}; ${words.given} ${sum((r) => r.inKindMinor)}.`,
+  );
 }
 
-/** Each kind of worth is named once, above the first bar for it: no key to look up. */
+interface Segment {
+  name: string;
+  from: number;
+  to: number;
+  y: number;
+}
+/** Each kind of worth is named once: in its widest bar where that has room, else above, with a pointer. No key to look up. */
 function nameParts(plate: Plate, o: BudgetBarsOptions, x: (v: number) => number, step: number, names: readonly [string, string, string]): void {
-  const amounts = (r: BudgetBarsOptions['rows'][number]): readonly number[] => [r.reclaimedMinor, r.cashMinor, r.inKindMinor];
-  const right = x(0) + 0.01;
-  let end = right - 1;
-  const targets = names.flatMap((name, kind): { name: string; at: XY }[] => {
-    const row = o.rows.findIndex((r) => (amounts(r)[kind] ?? 0) > 0);
-    const values = row < 0 ? undefined : o.rows[row];
-    if (values === undefined) return [];
-    const before = amounts(values).slice(0, kind).reduce((a, b) => a + b, 0);
-    return [{ name, at: [x(before + (amounts(values)[kind] ?? 0) / 2), TOP_MM + step * row + step / 2] }];
+  const widest = names.flatMap((name, kind): Segment[] => {
+    const all = o.rows.map((r, i): Segment => {
+      const amounts = [r.reclaimedMinor, r.cashMinor, r.inKindMinor];
+      const before = amounts.slice(0, kind).reduce((a, b) => a + b, 0);
+      return { name, from: x(before), to: x(before + (amounts[kind] ?? 0)), y: TOP_MM + step * (i + 0.5) };
+    });
+    const best = all.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+    return best.to - best.from > 0 ? [best] : [];
   });
-  for (const t of targets.sort((a, b) => a.at[0] - b.at[0])) {
-    const w = textWidth(t.name, 'b');
-    const left = Math.max(t.at[0] - w / 2, end + 2);
-    plate.leader([Math.min(Math.max(t.at[0], left + 1), left + w - 1), 4.6], t.at);
-    plate.text(left, 3.6, t.name, 'b');
+  let end = x(0) - 2;
+  for (const s of widest.sort((a, b) => a.from + a.to - b.from - b.to)) {
+    const w = textWidth(s.name, 'b');
+    const middle = (s.from + s.to) / 2;
+    if (w + 3 < s.to - s.from && step > 5) {
+      plate.label(middle, s.y + 1.2, s.name, 'b', 'middle');
+      continue;
+    }
+    const left = Math.min(Math.max(middle - w / 2, end + 2), o.boxMm.wMm - w - 0.5);
+    plate.leader([Math.min(Math.max(middle, left + 1), left + w - 1), 4.6], [middle, s.y]);
+    plate.text(left, 3.6, s.name, 'b');
     end = left + w;
   }
 }
@@ -107,7 +135,9 @@ export function ratioBars(o: RatioBarsOptions): Drawing {
   const most = Math.max(1.25, ...known);
   const nameMm = Math.max(...o.rows.map((r) => textWidth(r.label)), 8) + 3;
   const step = Math.min((o.boxMm.hMm - 7) / Math.max(o.rows.length, 1), 7);
-  const x = scaleLinear().domain([0, most]).range([nameMm, o.boxMm.wMm - 10]);
+  const x = scaleLinear()
+    .domain([0, most])
+    .range([nameMm, o.boxMm.wMm - 10]);
   const plate = new Plate();
   const bottom = 6 + step * o.rows.length;
   plate.text(x(1), 3.6, `${words.limit} 1`, 'b', 'middle');

@@ -1,10 +1,10 @@
 import { scaleLinear } from 'd3-scale';
 import type { ClimateChartOptions } from '../options.js';
 import { Plate } from '../plate.js';
-import { HATCH, textWidth, type Rect } from '../primitives.js';
+import { HATCH, textWidth } from '../primitives.js';
 import type { Drawing, UnitSystem, XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
-import { drawLimits, drawPointers, drawTemperatureAxis, limitRoom, temperatureAxis } from './axis.js';
+import { drawLimits, drawPointers, drawTemperatureAxis, limitRoom, temperatureAxis, type TemperatureAxis } from './axis.js';
 import { drawBand, drawMissing, drawMonthNames, hitsOutline, monthGrid, runs, type MonthGrid, type MonthRange } from './months.js';
 import { spokenRangeOf } from './spoken.js';
 
@@ -25,9 +25,11 @@ function drawPanel(plate: Plate, g: MonthGrid, top: number, p: Panel, words: Wor
   const base = top + PANEL_MM;
   const most = Math.max(...p.values.map((v) => v ?? 0), 0);
   const end = NICE.find((n) => n >= most) ?? most;
-  const y = scaleLinear().domain([0, end || 1]).range([base, top + 7.5]);
+  const y = scaleLinear()
+    .domain([0, end || 1])
+    .range([base, top + 7.5]);
   plate.text(g.frame.x1, top + 1.6, p.name, 'b');
-  plate.text(g.frame.x1 + textWidth(p.name, 'b') + 2, top + 1.6, p.unit);
+  plate.text(g.frame.x1 + textWidth(p.name, 'b') + 2, top + 1.6, p.unit, '');
   plate.line([g.frame.x1, base], [g.frame.x2, base], 'vis');
   plate.text(g.frame.x1 - 1.5, base + 1.2, '0', '', 'end');
   const wide = Math.min(7, g.columnMm - 2.4);
@@ -37,7 +39,12 @@ function drawPanel(plate: Plate, g: MonthGrid, top: number, p: Panel, words: Wor
       plate.text(g.x(i), base - 1.2, noRecordMark(g, words), 'small', 'middle');
       continue;
     }
-    const corners: XY[] = [[g.x(i) - wide / 2, base], [g.x(i) + wide / 2, base], [g.x(i) + wide / 2, y(v)], [g.x(i) - wide / 2, y(v)]];
+    const corners: XY[] = [
+      [g.x(i) - wide / 2, base],
+      [g.x(i) + wide / 2, base],
+      [g.x(i) + wide / 2, y(v)],
+      [g.x(i) - wide / 2, y(v)],
+    ];
     if (v > 0) plate.poly(corners, 'face');
     if (v > 0) plate.hatch(corners, HATCH.close);
     plate.text(g.x(i), y(v) - 1, v.toFixed(p.digits), 'small', 'middle');
@@ -55,6 +62,24 @@ const panelsOf = (o: ClimateChartOptions, words: Words): Panel[] => {
   if (rain.some((v) => v !== null)) panels.push({ name: words.rain, unit: o.units === us ? 'in' : 'mm', values: rain, digits: o.units === us ? 1 : 0 });
   return panels;
 };
+
+interface YearLines {
+  band: (i: number) => MonthRange | null;
+  cold: (i: number) => number | null;
+}
+function nameLines(plate: Plate, g: MonthGrid, axis: TemperatureAxis, { band, cold }: YearLines, data: readonly (readonly XY[])[], words: Words): void {
+  const spots = (value: (i: number) => number | null): XY[] =>
+    Array.from({ length: 12 }, (_, i) => i).flatMap((i): XY[] => {
+      const v = value(i);
+      return v === null ? [] : [[g.x(i), axis.y(v)]];
+    });
+  const pointers = [
+    { text: words.dayHigh, spots: spots((i) => band(i)?.p90 ?? null) },
+    { text: words.nightLow, spots: spots((i) => band(i)?.p10 ?? null) },
+    { text: words.coldNight, spots: spots(cold) },
+  ].filter((p) => p.spots.length > 0);
+  drawPointers(plate, pointers, g.frame, hitsOutline(data));
+}
 
 /** The year at the station: band of mean night low to day high with the frost line, a thick line for the coldest night, then sun and rain as bars from zero. */
 export function climateChart(o: ClimateChartOptions): Drawing {
@@ -83,18 +108,25 @@ export function climateChart(o: ClimateChartOptions): Drawing {
     plate.path(l, 'cut');
     l.forEach((p) => plate.circle(p, 0.9, 'solid'));
   }
-  const spots = (value: (i: number) => number | null): XY[] => Array.from({ length: 12 }, (_, i) => i).flatMap((i): XY[] => {
-    const v = value(i);
-    return v === null ? [] : [[g.x(i), axis.y(v)]];
-  });
-  const blocked = hitsOutline([...outlines, ...lines.map((l) => [...l, ...[...l].reverse()])]);
-  const data = (r: Rect): boolean => blocked(r);
-  drawPointers(plate, [
-    ...(outlines.length > 0 ? [{ text: words.dayHigh, spots: spots((i) => band(i)?.p90 ?? null) }, { text: words.nightLow, spots: spots((i) => band(i)?.p10 ?? null) }] : []),
-    ...(lines.length > 0 ? [{ text: words.coldNight, spots: spots(cold) }] : []),
-  ], g.frame, data);
+  nameLines(plate, g, axis, { band, cold }, [...outlines, ...lines.map((l) => [...l, ...[...l].reverse()])], words);
   panels.forEach((p, i) => drawPanel(plate, g, o.boxMm.hMm - panelsMm + i * (PANEL_MM + PANEL_GAP_MM) + PANEL_GAP_MM - 2.5, p, words));
-  const parts = [spokenRangeOf(words.dayHigh, o.months.map((m) => m.tMaxC), o.units), spokenRangeOf(words.nightLow, o.months.map((m) => m.tMinC), o.units), spokenRangeOf(words.coldNight, o.months.map((m) => m.coldNightC), o.units)];
+  const parts = [
+    spokenRangeOf(
+      words.dayHigh,
+      o.months.map((m) => m.tMaxC),
+      o.units,
+    ),
+    spokenRangeOf(
+      words.nightLow,
+      o.months.map((m) => m.tMinC),
+      o.units,
+    ),
+    spokenRangeOf(
+      words.coldNight,
+      o.months.map((m) => m.coldNightC),
+      o.units,
+    ),
+  ];
   const gone = missing.map((i) => words.months[g.monthAt(i) - 1]).join(', ');
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${parts.filter((s) => s !== null).join('; ')}${gone === '' ? '' : `; ${gone}: ${words.noRecord}`}.`);
 }

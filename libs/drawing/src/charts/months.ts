@@ -77,8 +77,15 @@ export function drawBand(plate: Plate, g: MonthGrid, axis: TemperatureAxis, valu
   });
 }
 
-export const hitsOutline = (outlines: readonly (readonly XY[])[]) => (r: Rect): boolean =>
-  outlines.some((o) => o.some((p, i) => segmentHits(p, o[(i + 1) % o.length] ?? p, r)) || o.some(([x, y]) => x > r.x && x < r.x + r.w && y > r.y && y < r.y + r.h) || contains(o, [r.x + r.w / 2, r.y + r.h / 2]));
+export const hitsOutline =
+  (outlines: readonly (readonly XY[])[]) =>
+  (r: Rect): boolean =>
+    outlines.some(
+      (o) =>
+        o.some((p, i) => segmentHits(p, o[(i + 1) % o.length] ?? p, r)) ||
+        o.some(([x, y]) => x > r.x && x < r.x + r.w && y > r.y && y < r.y + r.h) ||
+        contains(o, [r.x + r.w / 2, r.y + r.h / 2]),
+    );
 function contains(o: readonly XY[], [x, y]: XY): boolean {
   let odd = false;
   o.forEach(([x1, y1], i) => {
@@ -129,7 +136,13 @@ const altOf = (title: string, parts: readonly (string | null)[], missing: readon
 /** Coldest night month by month: outside as a thick line, the bare and the covered inside as bands, crop limits as broken lines. */
 export function monthlyNights(o: NightChartOptions): Drawing {
   const words = o.words ?? ENGLISH;
-  const { g, axis, limits, at, missing } = prepare(o, (m) => [m.outsideLowC, m.insideLowC?.p10, m.insideLowC?.p90, m.innerCoverLowC?.p10, m.innerCoverLowC?.p90]);
+  const { g, axis, limits, at, missing } = prepare(o, (m) => [
+    m.outsideLowC,
+    m.insideLowC?.p10,
+    m.insideLowC?.p90,
+    m.innerCoverLowC?.p10,
+    m.innerCoverLowC?.p90,
+  ]);
   const plate = new Plate();
   drawTemperatureAxis(plate, axis, g.frame, o.units);
   drawMonthNames(plate, g, words);
@@ -150,11 +163,29 @@ export function monthlyNights(o: NightChartOptions): Drawing {
     ...(cover.length > 0 ? [{ text: words.underCover, spots: atMonths(g, axis, (i) => at(i)?.innerCoverLowC?.p90 ?? null) }] : []),
   ];
   drawPointers(plate, pointers, g.frame, hitsOutline([...bare, ...cover, ...flat]));
-  const alt = altOf(words.coldNight, [
-    spokenRangeOf(words.outside, o.months.map((m) => m.outsideLowC), o.units),
-    spokenRangeOf(words.insideBare, o.months.flatMap((m) => [m.insideLowC?.p10 ?? null, m.insideLowC?.p90 ?? null]), o.units),
-    spokenRangeOf(words.underCover, o.months.flatMap((m) => [m.innerCoverLowC?.p10 ?? null, m.innerCoverLowC?.p90 ?? null]), o.units),
-  ], missing, g, words);
+  const alt = altOf(
+    words.coldNight,
+    [
+      spokenRangeOf(
+        words.outside,
+        o.months.map((m) => m.outsideLowC),
+        o.units,
+      ),
+      spokenRangeOf(
+        words.insideBare,
+        o.months.flatMap((m) => [m.insideLowC?.p10 ?? null, m.insideLowC?.p90 ?? null]),
+        o.units,
+      ),
+      spokenRangeOf(
+        words.underCover,
+        o.months.flatMap((m) => [m.innerCoverLowC?.p10 ?? null, m.innerCoverLowC?.p90 ?? null]),
+        o.units,
+      ),
+    ],
+    missing,
+    g,
+    words,
+  );
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
 }
 
@@ -173,7 +204,12 @@ export function dayPeaks(o: DayChartOptions): Drawing {
   const rangeBox = (i: number, range: MonthRange | null | undefined, dx: number, hatched: boolean): void => {
     if (!range) return;
     const r = { x: g.x(i) + dx, y: axis.y(range.p90), w: wide, h: Math.max(axis.y(range.p10) - axis.y(range.p90), 0.7) };
-    const corners: XY[] = [[r.x, r.y], [r.x + r.w, r.y], [r.x + r.w, r.y + r.h], [r.x, r.y + r.h]];
+    const corners: XY[] = [
+      [r.x, r.y],
+      [r.x + r.w, r.y],
+      [r.x + r.w, r.y + r.h],
+      [r.x, r.y + r.h],
+    ];
     plate.poly(corners, 'face');
     if (hatched) plate.hatch(corners, HATCH.close);
     plate.line([r.x - 0.4, axis.y(range.p50)], [r.x + r.w + 0.4, axis.y(range.p50)], 'cut');
@@ -184,10 +220,29 @@ export function dayPeaks(o: DayChartOptions): Drawing {
     rangeBox(i, at(i)?.closedHighC, -wide - 0.4, true);
     rangeBox(i, at(i)?.openedHighC, 0.4, false);
   }
-  drawPointers(plate, [...(shutSpots.length > 0 ? [{ text: words.allShut, spots: shutSpots }] : []), ...(openSpots.length > 0 ? [{ text: words.opened, spots: openSpots }] : [])], g.frame, (r) => boxes.some((b) => overlap(b, r, 0.3)));
-  const alt = altOf(words.dayHigh, [
-    spokenRangeOf(words.allShut, o.months.flatMap((m) => [m.closedHighC?.p10 ?? null, m.closedHighC?.p90 ?? null]), o.units),
-    spokenRangeOf(words.opened, o.months.flatMap((m) => [m.openedHighC?.p10 ?? null, m.openedHighC?.p90 ?? null]), o.units),
-  ], missing, g, words);
+  drawPointers(
+    plate,
+    [...(shutSpots.length > 0 ? [{ text: words.allShut, spots: shutSpots }] : []), ...(openSpots.length > 0 ? [{ text: words.opened, spots: openSpots }] : [])],
+    g.frame,
+    (r) => boxes.some((b) => overlap(b, r, 0.3)),
+  );
+  const alt = altOf(
+    words.dayHigh,
+    [
+      spokenRangeOf(
+        words.allShut,
+        o.months.flatMap((m) => [m.closedHighC?.p10 ?? null, m.closedHighC?.p90 ?? null]),
+        o.units,
+      ),
+      spokenRangeOf(
+        words.opened,
+        o.months.flatMap((m) => [m.openedHighC?.p10 ?? null, m.openedHighC?.p90 ?? null]),
+        o.units,
+      ),
+    ],
+    missing,
+    g,
+    words,
+  );
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
 }

@@ -38,7 +38,19 @@ export function nightCurve(o: NightCurveOptions): Drawing {
   const outside = pointsOf(outsideC);
   plate.path(outside, 'cut');
   const name = o.run.variant === 'innerCover' ? words.underCover : words.insideBare;
-  drawPointers(plate, [{ text: words.outside, spots: outside }, { text: name, spots: pointsOf(p90C) }], frame, hitsOutline([band, [...outside, ...[...outside].reverse()]]));
+  drawPointers(
+    plate,
+    [
+      { text: words.outside, spots: outside },
+      { text: name, spots: pointsOf(p90C) },
+    ],
+    frame,
+    hitsOutline([band, [...outside, ...[...outside].reverse()]]),
+  );
   const { p10, p90 } = o.run.insideLowC;
-  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${words.nightLow}: ${words.outside} ${temperature(o.run.outsideLowC, o.units)}, ${name} ${temperature(p10, o.units)} to ${temperature(p90, o.units)}.`);
+  return plate.finish(
+    o.boxMm.wMm,
+    o.boxMm.hMm,
+    `${words.nightLow}: ${words.outside} ${temperature(o.run.outsideLowC, o.units)}, ${name} ${temperature(p10, o.units)} to ${temperature(p90, o.units)}.`,
+  );
 }

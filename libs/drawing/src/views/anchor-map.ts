@@ -24,7 +24,11 @@ const demandOf = (o: AnchorMapOptions, post: Post, words: Words): string => {
 
 const columnMm = (o: AnchorMapOptions, form: Form, words: Words): number => {
   if (form === 'number') return 17;
-  const widest = Math.max(...o.shelter.geometry.posts.map((p) => textWidth(demandOf(o, p, words))), textWidth(words.pulled, 'small') + BLANK_MM + 1, textWidth(words.depth, 'small') + BLANK_MM + 1);
+  const widest = Math.max(
+    ...o.shelter.geometry.posts.map((p) => textWidth(demandOf(o, p, words))),
+    textWidth(words.pulled, 'small') + BLANK_MM + 1,
+    textWidth(words.depth, 'small') + BLANK_MM + 1,
+  );
   return widest + GAP_MM + 2;
 };
 
@@ -53,7 +57,16 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
   const extra = layoutChain([column, column + w * k], [gap(w)], o.units, [0.5, widthMm - 0.5]).extraMm;
   const head = headingFor(words.anchorMap, widthMm, scale, words, o.heading ?? true).heightMm;
   const half = Math.max(HEIGHT_MM[form] / 2, 4);
-  return { k, form, column, ox: column, oy: head + half + l * k, widthMm, heightMm: head + half + l * k + Math.max(half, 9) + (BELOW_MM - 9) + extra, headMm: head };
+  return {
+    k,
+    form,
+    column,
+    ox: column,
+    oy: head + half + l * k,
+    widthMm,
+    heightMm: head + half + l * k + Math.max(half, 9) + (BELOW_MM - 9) + extra,
+    headMm: head,
+  };
 }
 
 function choose(o: AnchorMapOptions, words: Words): MapLayout {
@@ -118,7 +131,7 @@ export function anchorMap(o: AnchorMapOptions): Drawing {
   const P = planProjection(false, l.k, l.ox, l.oy);
   const plate = new Plate();
   headingFor(words.anchorMap, l.widthMm, scale, words, o.heading ?? true).draw(plate, scale);
-  drawWalls(plate, P, o.shelter, l.k, false, words, false);
+  drawWalls(plate, o.shelter, { P, k: l.k, lying: false }, words, false);
   drawDiagonals(plate, o, P, words);
   for (const post of o.shelter.geometry.posts) {
     const at = P(post.at.xM, post.at.yM);
@@ -129,7 +142,11 @@ export function anchorMap(o: AnchorMapOptions): Drawing {
   const parts = [gap(w)];
   const half = Math.max(HEIGHT_MM[l.form] / 2, 4);
   const front = P(0, 0)[1];
-  drawChain(plate, layoutChain([P(0, 0)[0], P(w, 0)[0]], parts, o.units, [0.5, l.widthMm - 0.5]), { at: front + Math.max(9, half + 1), from: front + 1, side: 1 });
+  drawChain(plate, layoutChain([P(0, 0)[0], P(w, 0)[0]], parts, o.units, [0.5, l.widthMm - 0.5]), {
+    at: front + Math.max(9, half + 1),
+    from: front + 1,
+    side: 1,
+  });
   const worst = o.anchorage.worstDemandN;
   const alt = `${words.anchorMap}: ${o.shelter.geometry.posts.length} ${words.posts}, ${words.diagonal} ${spokenLength(o.shelter.geometry.groundDiagonalM, o.units)}. ${o.anchorage.worstPostId ?? ''} ${words.lift} ${worst === null ? words.notAssessed : forceText(worst, o.units)}.`;
   return plate.finish(l.widthMm, l.heightMm, alt, scale);

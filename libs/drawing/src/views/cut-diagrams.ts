@@ -16,7 +16,8 @@ const RIGHT_MM = 26;
 const MM_M = 0.001;
 
 const size = (mm: number, units: UnitSystem): string => (units === 'us' ? formatFeetInches(mm * MM_M) : String(Math.round(mm)));
-const board = (b: CutBoard, units: UnitSystem, words: Words): string => `${b.stockTag ?? b.boardId}  ${words.boardNames[b.material] ?? b.material}  ${size(b.lengthMm, units)}`;
+const board = (b: CutBoard, units: UnitSystem, words: Words): string =>
+  `${b.stockTag ?? b.boardId}  ${words.boardNames[b.material] ?? b.material}  ${size(b.lengthMm, units)}`;
 
 interface Piece {
   letter: string;
@@ -87,7 +88,12 @@ function drawBoard(plate: Plate, b: CutBoard, y: number, k: number, o: CutDiagra
   drawPieces(plate, pieces, top);
   const used = b.cuts.reduce((sum, c) => sum + c.lengthMm + b.kerfMm, 0);
   const at = Math.min(used, b.lengthMm);
-  const end: XY[] = [[x0 + at * k, top], [x0 + b.lengthMm * k, top], [x0 + b.lengthMm * k, top + BOARD_MM], [x0 + at * k, top + BOARD_MM]];
+  const end: XY[] = [
+    [x0 + at * k, top],
+    [x0 + b.lengthMm * k, top],
+    [x0 + b.lengthMm * k, top + BOARD_MM],
+    [x0 + at * k, top + BOARD_MM],
+  ];
   if (b.lengthMm - at < 1) return;
   plate.poly(end, 'vis');
   plate.hatch(end, HATCH.close);
@@ -118,7 +124,12 @@ export function cutDiagrams(o: CutDiagramOptions): Drawing[] {
       drawBoard(plate, b, y, k, o, words);
       y += heightOf(b, k, o.units);
     }
-    const alt = some.map((b) => `${b.stockTag ?? b.boardId}: ${b.cuts.map((c) => `${c.letter} ${size(c.lengthMm, o.units)}`).join(', ')}, ${words.offcut} ${size(b.offcutMm, o.units)}`).join('. ');
+    const alt = some
+      .map(
+        (b) =>
+          `${b.stockTag ?? b.boardId}: ${b.cuts.map((c) => `${c.letter} ${size(c.lengthMm, o.units)}`).join(', ')}, ${words.offcut} ${size(b.offcutMm, o.units)}`,
+      )
+      .join('. ');
     return plate.finish(o.widthMm, y, `${alt}.`);
   });
 }

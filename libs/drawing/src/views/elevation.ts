@@ -8,7 +8,23 @@ import { pickScale, scaleOf } from '../scale.js';
 import { DoesNotFitError, type Drawing, type Scale, type UnitSystem, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWall } from './wall.js';
-import { compassWord, headingFor, headWidth, HOST_M, isBuy, membersIn, openingsIn, openingWords, spanOf, tubeM, wallBearingDeg, type Heading, type SeenOpening } from './shelter.js';
+import {
+  compassWord,
+  headingFor,
+  headWidth,
+  HOST_M,
+  isBuy,
+  membersIn,
+  openingsIn,
+  openingWords,
+  profile,
+  spanOf,
+  topAt,
+  tubeM,
+  wallBearingDeg,
+  type Heading,
+  type SeenOpening,
+} from './shelter.js';
 
 const EDGE_MM = 4.6;
 const GROUND_MM = 2.4;
@@ -56,11 +72,24 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
   const { geometry } = o.shelter;
   const span = spanOf(o.view, o.shelter);
   const side = o.view === 'left' || o.view === 'right';
-  const row = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ox, parts, k), parts, o.units, limits);
-  const rows = [...(seen.length > 0 ? [partsAlong(seen.map((s) => [s.u1, s.u2] as const), span)] : []), ...(side ? [bays(o)] : []), [gap(span)]].filter((parts, i, all) => i === all.length - 1 || parts.length > 1);
-  const column = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 20, ground - geometry.ridgeM * k - 12]);
+  const row = (parts: ChainPart[]): ChainLayout => layoutChain(stationsOf(ox, parts, k), parts, o.units, limits, (o.words ?? ENGLISH).equal);
+  const rows = [
+    ...(seen.length > 0
+      ? [
+          partsAlong(
+            seen.map((s) => [s.u1, s.u2] as const),
+            span,
+          ),
+        ]
+      : []),
+    ...(side ? [bays(o)] : []),
+    [gap(span)],
+  ].filter((parts, i, all) => i === all.length - 1 || parts.length > 1);
+  const column = (parts: ChainPart[]): ChainLayout =>
+    layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 20, ground - geometry.ridgeM * k - 12]);
   const highSide = o.shelter.structure.kind === 'leanTo' && o.view === 'right';
-  const heights = !highSide && geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
+  const heights =
+    !highSide && geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
   return {
     below: rows.map(row),
     left: heightGroups(seen).map((g) => ({ name: g.name, layout: column(g.parts(geometry.eaveM)) })),
@@ -71,7 +100,8 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
 /** Room beside an end view that the wall of a lean-to takes. */
 const hostRoomM = (o: ElevationOptions): number => (o.shelter.structure.kind === 'leanTo' && (o.view === 'front' || o.view === 'back') ? HOST_M : 0);
 
-const depthOf = (layouts: readonly ChainLayout[]): number => layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? EDGE_MM : 0);
+const depthOf = (layouts: readonly ChainLayout[]): number =>
+  layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? EDGE_MM : 0);
 
 function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening[], k: number, words: Words): Layout {
   const span = spanOf(o.view, o.shelter);
@@ -110,7 +140,12 @@ function drawChains(plate: Plate, o: ElevationOptions, l: Layout): void {
   x = edge;
   chains.right.forEach((layout, i) => {
     x += i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
-    drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? topEdge(o, l, i) : edge + 1)), side: 1, vertical: true });
+    drawChain(plate, layout, {
+      at: x,
+      from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? topEdge(o, l, i) : edge + 1)),
+      side: 1,
+      vertical: true,
+    });
     x += layout.extraMm;
   });
 }
@@ -125,6 +160,29 @@ function topEdge(o: ElevationOptions, l: Layout, chain: number): number {
   return end && !(lean && o.view === 'front') ? l.ox + (lean ? 0 : span / 2) + tubeM(o.shelter) * l.k + 1.5 : l.ox + span + host + 1;
 }
 
+/** Places on bare film: under the roof line of an end, on the roof and wall of a side, and never in an opening. */
+function filmSpots(o: ElevationOptions, seen: readonly SeenOpening[]): [number, number][] {
+  const { geometry, structure } = o.shelter;
+  const end = o.view === 'front' || o.view === 'back';
+  const span = spanOf(o.view, o.shelter);
+  const outline = profile(o.shelter);
+  const spots = FILM_SPOTS.map(([f, g]): [number, number] => {
+    const x = o.view === 'back' ? structure.widthM - span * f : span * f;
+    return [span * f, (end ? topAt(outline, x) : geometry.ridgeM) * g];
+  });
+  return spots.filter(([u, z]) => !seen.some((s) => u > s.u1 - BOARD_ROOM_M && u < s.u2 + BOARD_ROOM_M && z > s.z1 - BOARD_ROOM_M && z < s.z2 + BOARD_ROOM_M));
+}
+const BOARD_ROOM_M = 0.08;
+const FILM_SPOTS = [
+  [0.5, 0.92],
+  [0.22, 0.6],
+  [0.78, 0.6],
+  [0.12, 0.85],
+  [0.15, 0.35],
+  [0.6, 0.4],
+  [0.9, 0.25],
+] as const;
+
 function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout): MarkToPlace[] {
   const P = (u: number, z: number): XY => [l.ox + u * l.k, l.ground - z * l.k];
   const { geometry } = o.shelter;
@@ -134,10 +192,9 @@ function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout):
     return { label: opening.openingId, source: isBuy(opening), at: P((u1 + u2) / 2, (z1 + z2) / 2), within: { x, y, w: (u2 - u1) * l.k, h: (z2 - z1) * l.k } };
   });
   const has = (role: string): boolean => membersIn(o.view, o.shelter).some((m) => m.role === role);
-  const end = o.view === 'front' || o.view === 'back';
   const wallM = geometry.eaveM > 0.4 ? geometry.eaveM : 0.4;
   const spots: Partial<Record<string, XY[]>> = {
-    film: [[end ? 0.5 : 0.12, 0.7], [0.3, 0.55], [0.8, 0.6], [0.15, 0.3], [0.6, 0.4], [0.9, 0.2]].map(([f = 0, g = 0]) => P(span * f, g > 0.6 ? geometry.ridgeM - (geometry.ridgeM - geometry.eaveM) * (1 - g) : geometry.eaveM * g)),
+    film: filmSpots(o, seen).map(([u, z]) => P(u, z)),
     tube: [0.62, 0.4, 0.75, 0.25].flatMap((f) => [P(0, wallM * f), P(span, wallM * f)]),
     ...(has('sill') ? { sill: [0.93, 0.07, 0.85, 0.6, 0.3].map((f) => P(span * f, SILL_MIDDLE_M)) } : {}),
     ...(has('knee') ? { knee: [P(span * 0.08, geometry.eaveM * 0.9)] } : {}),

@@ -4,7 +4,7 @@ import { Plate } from '../plate.js';
 import { HATCH, textWidth, type HatchStyle } from '../primitives.js';
 import type { Drawing, XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
-import { profile } from './shelter.js';
+import { profile, topAt } from './shelter.js';
 
 const STYLE: Record<'field' | 'edge' | 'corner', HatchStyle | null> = { field: null, edge: HATCH.wide, corner: HATCH.close };
 /** Share of the end wall that counts as corner and as edge in the sketch; the run lengths stand in the table. */
@@ -41,7 +41,10 @@ export function fastenZones(o: FastenZonesOptions): Drawing {
     if (style) plate.hatch(outline, style);
     plate.poly(outline, 'thin');
   }
-  plate.path(profile(o.shelter).map((p) => P(p.x, p.z)), 'cut');
+  plate.path(
+    profile(o.shelter).map((p) => P(p.x, p.z)),
+    'cut',
+  );
   plate.ground(2, P(w, 0)[0] + 6, ground);
   const shown = (['corner', 'edge', 'field'] as const).flatMap((zone) => o.fastening.zones.filter((z) => z.zone === zone));
   shown.forEach((z, i) => {
@@ -49,22 +52,10 @@ export function fastenZones(o: FastenZonesOptions): Drawing {
     const y = ground - ridge * k * (0.2 + 0.22 * i) - 1;
     const x = P(w, 0)[0] + 10;
     plate.leader([x - 1, y - 1.2], [P(at, 0)[0], y - 1.2 + 0]);
-    plate.text(x, y, zoneText(z, o, words));
+    plate.text(x, y, zoneText(z, o, words), 'let');
   });
   return plate.finish(o.boxMm.wMm, Math.min(o.boxMm.hMm, ground + 4), `${words.fastening}: ${names.join('; ')}.`);
 }
 
 const zoneText = (z: FastenZonesOptions['fastening']['zones'][number], o: FastenZonesOptions, words: Words): string =>
   `${words.zone[z.zone]}: ${words.screwsEvery} ${o.units === 'us' ? formatFeetInches(z.spacingMm / 1000) : `${Math.round(z.spacingMm)} mm`}`;
-
-function topAt(line: readonly { x: number; z: number }[], x: number): number {
-  let best = 0;
-  line.slice(1).forEach((b, i) => {
-    const a = line[i] ?? b;
-    const [lo, hi] = [Math.min(a.x, b.x), Math.max(a.x, b.x)];
-    if (x < lo - 1e-9 || x > hi + 1e-9) return;
-    const z = hi - lo < 1e-9 ? Math.max(a.z, b.z) : a.z + ((b.z - a.z) * (x - a.x)) / (b.x - a.x);
-    best = Math.max(best, z);
-  });
-  return best;
-}

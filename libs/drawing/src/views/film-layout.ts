@@ -33,7 +33,14 @@ const chainsOf = (s: FilmSheet, x: number, y: number, w: number, h: number, o: F
 });
 
 /** Sheets in rows, left to right, as they would lie on a clean floor. */
-function pack(sheets: readonly FilmSheet[], k: number, widthMm: number, topMm: number, words: Words, o: FilmLayoutOptions): { cells: Cell[]; heightMm: number } | null {
+function pack(
+  sheets: readonly FilmSheet[],
+  k: number,
+  widthMm: number,
+  topMm: number,
+  words: Words,
+  o: FilmLayoutOptions,
+): { cells: Cell[]; heightMm: number } | null {
   const cells: Cell[] = [];
   let x = 0;
   let y = topMm;
@@ -66,12 +73,23 @@ function drawSheet(plate: Plate, c: Cell, o: FilmLayoutOptions, k: number, words
     const lap = (c.sheet.seamLapM * k) / 2;
     const at = along ? c.y + c.h * f : c.x + c.w * f;
     const strip = along
-      ? ([[c.x, at - lap], [c.x + c.w, at - lap], [c.x + c.w, at + lap], [c.x, at + lap]] as const)
-      : ([[at - lap, c.y], [at + lap, c.y], [at + lap, c.y + c.h], [at - lap, c.y + c.h]] as const);
+      ? ([
+          [c.x, at - lap],
+          [c.x + c.w, at - lap],
+          [c.x + c.w, at + lap],
+          [c.x, at + lap],
+        ] as const)
+      : ([
+          [at - lap, c.y],
+          [at + lap, c.y],
+          [at + lap, c.y + c.h],
+          [at - lap, c.y + c.h],
+        ] as const);
     plate.hatch(strip, { angleDeg: 45, gapMm: 1.1 });
     for (const s of [-lap, lap]) plate.line(along ? [c.x, at + s] : [at + s, c.y], along ? [c.x + c.w, at + s] : [at + s, c.y + c.h], 'vis');
     const text = `${words.seam}, ${words.lap} ${pairText(lengthText(c.sheet.seamLapM, o.units))}`;
-    if (i === 1 && along && textWidth(text) < c.w - 4 && lap + H + 2 < c.h / (c.sheet.seams + 1)) plate.text(c.x + c.w / 2, at - lap - 1, text, 'let', 'middle');
+    if (i === 1 && along && textWidth(text) < c.w - 4 && lap + H + 2 < c.h / (c.sheet.seams + 1))
+      plate.text(c.x + c.w / 2, at - lap - 1, text, 'let', 'middle');
   }
   const { level, upright } = chainsOf(c.sheet, c.x, c.y, c.w, c.h, o);
   drawChain(plate, level, { at: c.y + c.h + CHAIN_MM - 2, from: c.y + c.h, side: 1 });

@@ -9,8 +9,17 @@ import { hostName, HOST_M, openingsIn, tubeM, type SeenOpening, type ViewName } 
 /** Shelter metres (x across, y front to back) to paper. */
 export type OnPlan = (x: number, y: number) => XY;
 
+/** How a plan lies on its paper. */
+export interface OnPaper {
+  P: OnPlan;
+  /** Paper mm to the metre. */
+  k: number;
+  lying: boolean;
+}
+
 /** Front at the bottom; or, lying on its side, front at the left and the left side on top. */
-export const planProjection = (lying: boolean, k: number, ox: number, oy: number): OnPlan => (lying ? (x, y) => [ox + y * k, oy + x * k] : (x, y) => [ox + x * k, oy - y * k]);
+export const planProjection = (lying: boolean, k: number, ox: number, oy: number): OnPlan =>
+  lying ? (x, y) => [ox + y * k, oy + x * k] : (x, y) => [ox + x * k, oy - y * k];
 
 export const WALL_NAMES: readonly ViewName[] = ['front', 'back', 'left', 'right'];
 
@@ -40,9 +49,15 @@ function drawPlanOpening(plate: Plate, P: OnPlan, view: ViewName, shelter: Shelt
 }
 
 /** How far an open door reaches out of a wall. */
-export const swingM = (view: ViewName, shelter: Shelter): number => Math.max(0, ...openingsIn(view, shelter).filter((s) => s.opening.kind === 'door').map((s) => s.u2 - s.u1));
+export const swingM = (view: ViewName, shelter: Shelter): number =>
+  Math.max(
+    0,
+    ...openingsIn(view, shelter)
+      .filter((s) => s.opening.kind === 'door')
+      .map((s) => s.u2 - s.u1),
+  );
 
-export function drawWalls(plate: Plate, P: OnPlan, shelter: Shelter, k: number, lying: boolean, words: Words, openings = true): void {
+export function drawWalls(plate: Plate, shelter: Shelter, { P, k, lying }: OnPaper, words: Words, openings = true): void {
   const { widthM: w, lengthM: l, kind } = shelter.structure;
   const e = tubeM(shelter) / 2;
   if (kind === 'leanTo') {
@@ -59,7 +74,7 @@ export function drawWalls(plate: Plate, P: OnPlan, shelter: Shelter, k: number, 
 export const stationsM = ({ geometry }: Shelter): Post[] => geometry.posts.filter((p) => p.row === 'A').sort((a, b) => a.at.yM - b.at.yM);
 
 /** Bows, grid rings and numbers. Where the bows stand closer than the rings, only some get a ring; the first and last always do. */
-export function drawGrid(plate: Plate, P: OnPlan, shelter: Shelter, k: number, lying: boolean, ringsOffMm: number, lettersOffMm: number): void {
+export function drawGrid(plate: Plate, shelter: Shelter, { P, k, lying }: OnPaper, ringsOffMm: number, lettersOffMm: number): void {
   const { widthM: w } = shelter.structure;
   const posts = stationsM(shelter);
   const spacing = shelter.geometry.posts.length > 2 ? (Math.max(...posts.map((p) => p.at.yM)) / Math.max(posts.length - 1, 1)) * k : 100;
@@ -84,7 +99,7 @@ export function drawGrid(plate: Plate, P: OnPlan, shelter: Shelter, k: number, l
 }
 
 /** Posts solid, with an anchor beside each where one is planned. */
-export function drawPosts(plate: Plate, P: OnPlan, shelter: Shelter, k: number, lying: boolean, anchors: boolean): void {
+export function drawPosts(plate: Plate, shelter: Shelter, { P, k, lying }: OnPaper, anchors: boolean): void {
   const r = Math.max(0.75, (tubeM(shelter) * k) / 2);
   for (const post of shelter.geometry.posts) {
     const c = P(post.at.xM, post.at.yM);

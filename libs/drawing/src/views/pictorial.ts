@@ -61,7 +61,14 @@ function skins(o: ViewOptions): { sides: SideFace[]; front: P3[] } {
 function hostCorners(o: ViewOptions): P3[] {
   const { widthM: w, lengthM: l, hostWall, kind } = o.shelter.structure;
   const top = Math.min(hostWall?.heightM ?? o.shelter.geometry.ridgeM, o.shelter.geometry.ridgeM * 1.12);
-  return kind === 'leanTo' ? [[w, -0.35, 0], [w, l + 0.35, 0], [w, l + 0.35, top], [w, -0.35, top]] : [];
+  return kind === 'leanTo'
+    ? [
+        [w, -0.35, 0],
+        [w, l + 0.35, 0],
+        [w, l + 0.35, top],
+        [w, -0.35, top],
+      ]
+    : [];
 }
 function drawHost(plate: Plate, o: ViewOptions, view: View3): void {
   const wall = hostCorners(o).map((p) => view.at(p));
@@ -76,8 +83,14 @@ function drawOpenings(plate: Plate, o: ViewOptions, view: View3): void {
     for (const { opening } of openingsIn(wall, o.shelter)) {
       const at = opening.corners.map((c): P3 => [c.xM, c.yM, c.zM]);
       const mid: P3 = [at.reduce((s, p) => s + p[0], 0) / 4, at.reduce((s, p) => s + p[1], 0) / 4, at.reduce((s, p) => s + p[2], 0) / 4];
-      plate.poly(at.map((p) => view.at(p)), 'face');
-      plate.poly(at.map((p) => view.at([mid[0] + (p[0] - mid[0]) * 0.78, mid[1] + (p[1] - mid[1]) * 0.78, mid[2] + (p[2] - mid[2]) * 0.86])), 'thin');
+      plate.poly(
+        at.map((p) => view.at(p)),
+        'face',
+      );
+      plate.poly(
+        at.map((p) => view.at([mid[0] + (p[0] - mid[0]) * 0.78, mid[1] + (p[1] - mid[1]) * 0.78, mid[2] + (p[2] - mid[2]) * 0.86])),
+        'thin',
+      );
     }
 }
 
@@ -93,7 +106,16 @@ export function pictorial(o: ViewOptions): Drawing {
   const sideX = leanTo ? 0 : w;
   const outX: P3 = [leanTo ? -off : off, 0, 0];
   const high: P3 = [sideX, l, 0];
-  const need: P3[] = [...hostCorners(o), ...front, ...back, [0, -off, 0], [w, -off, 0], add([sideX, 0, 0], outX, 1), add([sideX, l, ridgeM], outX, 1), add(high, outX, 1)];
+  const need: P3[] = [
+    ...hostCorners(o),
+    ...front,
+    ...back,
+    [0, -off, 0],
+    [w, -off, 0],
+    add([sideX, 0, 0], outX, 1),
+    add([sideX, l, ridgeM], outX, 1),
+    add(high, outX, 1),
+  ];
   const wanted: Slanted[] = [
     { a: [0, 0, 0], b: [w, 0, 0], out: [0, -off, 0], text: lengthPair(w, o.units), side: 1 },
     { a: [sideX, 0, 0], b: [sideX, l, 0], out: outX, text: lengthPair(l, o.units), side: 1 },
@@ -113,11 +135,17 @@ export function pictorial(o: ViewOptions): Drawing {
     const shown = bow.slice(1).flatMap((b, i): [P3, P3][] => (view.faces(sides[i]?.normal ?? [0, 0, 1]) ? [[bow[i] ?? b, b]] : []));
     for (const [a, b] of shown) if (kind === 'roundArch' || Math.abs(a[0] - b[0]) < 1e-6) plate.line(view.at(a), view.at(b), 'thin');
   }
-  plate.poly(front.map((p) => view.at(p)), 'face');
+  plate.poly(
+    front.map((p) => view.at(p)),
+    'face',
+  );
   drawOpenings(plate, o, view);
   outline(plate, view, sides, front);
   for (const d of dimensions) drawSlanted(plate, view, d);
-  if (dimensions.length === 0) wanted.forEach((d, i) => plate.text(o.boxMm.wMm / 2, o.boxMm.hMm - 1.5 - LINE_MM * (2 - i), `${d.text} ${[words.wide, words.long, words.high][i] ?? ''}`, 'let', 'middle'));
+  if (dimensions.length === 0)
+    wanted.forEach((d, i) =>
+      plate.text(o.boxMm.wMm / 2, o.boxMm.hMm - 1.5 - LINE_MM * (2 - i), `${d.text} ${[words.wide, words.long, words.high][i] ?? ''}`, 'let', 'middle'),
+    );
   const doors = openingsIn('front', o.shelter);
   const alt = `${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(l, o.units)} ${words.long}, ${spokenLength(ridgeM, o.units)} ${words.high}${doors.length > 0 ? `. ${openingWords(doors, o.units)}` : ''}. ${words.notToScale}.`;
   return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
@@ -127,7 +155,18 @@ export function pictorial(o: ViewOptions): Drawing {
 function roomyView(o: ViewOptions, need: readonly P3[], wanted: readonly Slanted[]): { view: View3; dimensions: Slanted[] } {
   const { wMm, hMm } = o.boxMm;
   // A dimension shorter than its letters is set farther out, clear of its neighbour's.
-  for (const [heightDeg, widthBy, heightBy] of [[16, 1, 1], [24, 1, 1], [16, 1.8, 1], [24, 1.8, 1], [24, 1, 2.2], [24, 2.8, 1], [24, 1, 3.6], [24, 2, 3], [34, 3.6, 1], [34, 2, 5]] as const) {
+  for (const [heightDeg, widthBy, heightBy] of [
+    [16, 1, 1],
+    [24, 1, 1],
+    [16, 1.8, 1],
+    [24, 1.8, 1],
+    [24, 1, 2.2],
+    [24, 2.8, 1],
+    [24, 1, 3.6],
+    [24, 2, 3],
+    [34, 3.6, 1],
+    [34, 2, 5],
+  ] as const) {
     const outBy = [widthBy, 1, heightBy];
     const dimensions = wanted.map((d, i): Slanted => ({ ...d, out: [d.out[0] * (outBy[i] ?? 1), d.out[1] * (outBy[i] ?? 1), d.out[2]] }));
     for (let pad = 3; pad < Math.min(wMm, hMm) * 0.42; pad += 1.5) {
@@ -152,5 +191,8 @@ function outline(plate: Plate, view: View3, sides: readonly SideFace[], front: r
     if (seen[i - 1] !== true) plate.line(view.at(a), view.at(aBack), 'cut');
     if (seen[i + 1] !== true) plate.line(view.at(b), view.at(bBack), 'cut');
   });
-  plate.poly(front.map((p): XY => view.at(p)), 'cut');
+  plate.poly(
+    front.map((p): XY => view.at(p)),
+    'cut',
+  );
 }

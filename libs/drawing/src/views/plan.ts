@@ -38,7 +38,9 @@ export interface PlanLayout {
 }
 
 const bayParts = (shelter: Shelter): ChainPart[] => {
-  const ys = stationsM(shelter).map((p) => p.at.yM).filter((y) => y > 0.0005 && y < shelter.structure.lengthM - 0.0005);
+  const ys = stationsM(shelter)
+    .map((p) => p.at.yM)
+    .filter((y) => y > 0.0005 && y < shelter.structure.lengthM - 0.0005);
   const all = [0, ...ys, shelter.structure.lengthM];
   return all.slice(1).map((y, i) => gap(y - (all[i] ?? 0)));
 };
@@ -60,11 +62,14 @@ function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, word
   const chain = (parts: ChainPart[], start: number, sign: number, room: readonly [number, number]): ChainLayout => {
     const stations = stationsOf(start, parts, sign * k);
     const ends = [stations[0] ?? 0, stations.at(-1) ?? 0];
-    return layoutChain(stations, parts, o.units, [Math.min(...ends) - room[0], Math.max(...ends) + room[1]]);
+    return layoutChain(stations, parts, o.units, [Math.min(...ends) - room[0], Math.max(...ends) + room[1]], words.equal);
   };
   const sign = lying ? 1 : -1;
   const rows = [...(bays.length > 1 ? [bays] : []), [gap(l)]];
-  const extras = { length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign, ALONG_ROOM).extraMm, 0), across: chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm };
+  const extras = {
+    length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign, ALONG_ROOM).extraMm, 0),
+    across: chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm,
+  };
   const m = margins(o, k, extras);
   const scale = scaleOf(Math.round(1000 / k));
   const bodyW = Math.max(lying ? m.front + l * k + m.back : m.a + w * k + m.b, headWidth(title, scale, o.heading ?? true), withArrows ? ARROWS.wMm : 0);
@@ -78,7 +83,19 @@ function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, word
   const edge = lying ? { x1: ox, x2: ox + l * k, y1: oy, y2: oy + w * k } : { x1: ox, x2: ox + w * k, y1: oy - l * k, y2: oy };
   const arrows: XY = [Math.max(bodyW - ARROWS.wMm, 0.5), top - ARROWS.hMm];
   const start = lying ? ox : oy;
-  return { lying, k, scale, heading, P, widthMm: bodyW, heightMm: top + bodyH, length: rows.map((parts) => chain(parts, start, sign, ALONG_ROOM)), across: chain([gap(w)], lying ? oy : ox, 1, ACROSS_ROOM), edge, arrows };
+  return {
+    lying,
+    k,
+    scale,
+    heading,
+    P,
+    widthMm: bodyW,
+    heightMm: top + bodyH,
+    length: rows.map((parts) => chain(parts, start, sign, ALONG_ROOM)),
+    across: chain([gap(w)], lying ? oy : ox, 1, ACROSS_ROOM),
+    edge,
+    arrows,
+  };
 }
 
 export function choosePlan(o: ViewOptions, title: string, words: Words, withArrows: boolean): PlanLayout {
@@ -150,7 +167,9 @@ function drawInside(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words): 
 /** Does a grid line run through these letters? */
 const acrossLine = (plate: Plate, rect: Rect, lying: boolean): boolean => {
   const along = lying ? 0 : 1;
-  return plate.lines.some(([p, q]) => Math.abs(p[along] - q[along]) < 0.01 && segmentHits(p, q, { x: rect.x - 1, y: rect.y - 1, w: rect.w + 2, h: rect.h + 2 }));
+  return plate.lines.some(
+    ([p, q]) => Math.abs(p[along] - q[along]) < 0.01 && segmentHits(p, q, { x: rect.x - 1, y: rect.y - 1, w: rect.w + 2, h: rect.h + 2 }),
+  );
 };
 const boxOf = (points: readonly XY[]): { x: number; y: number; w: number; h: number } => {
   const xs = points.map((p) => p[0]);
@@ -181,14 +200,23 @@ function planMarks(o: PlanOptions, l: PlanLayout): MarkToPlace[] {
     openingsIn(view, o.shelter).map(({ opening, u1, u2 }, i, all): MarkToPlace => {
       // A vent over a window lies at the same place on a plan: their leaders end side by side.
       const shared = all.filter((other) => other.u1 < u2 && other.u2 > u1).length;
-      const share = shared > 1 ? ((view === 'back' || view === 'left' ? all.length - i : i + 1) / (all.length + 1)) : 0.5;
+      const share = shared > 1 ? (view === 'back' || view === 'left' ? all.length - i : i + 1) / (all.length + 1) : 0.5;
       const xs = opening.corners.map((c) => c.xM);
       const ys = opening.corners.map((c) => c.yM);
-      return { label: opening.openingId, source: isBuy(opening), at: l.P(Math.min(...xs) + (Math.max(...xs) - Math.min(...xs)) * share, Math.min(...ys) + (Math.max(...ys) - Math.min(...ys)) * share) };
+      return {
+        label: opening.openingId,
+        source: isBuy(opening),
+        at: l.P(Math.min(...xs) + (Math.max(...xs) - Math.min(...xs)) * share, Math.min(...ys) + (Math.max(...ys) - Math.min(...ys)) * share),
+      };
     }),
   );
   const barrel = floorPlan(o.shelter).barrels[0];
-  const spots: Partial<Record<string, XY>> = { ...(barrel ? { barrel: l.P(barrel.x, barrel.y) } : {}), film: l.P(0, len * 0.55), sill: l.P(w, len * 0.45), tube: l.P(w / 2, len * 0.5) };
+  const spots: Partial<Record<string, XY>> = {
+    ...(barrel ? { barrel: l.P(barrel.x, barrel.y) } : {}),
+    film: l.P(0, len * 0.55),
+    sill: l.P(w, len * 0.45),
+    tube: l.P(w / 2, len * 0.5),
+  };
   const extra = (o.marks ?? []).flatMap((m): MarkToPlace[] => {
     const at = typeof m.target === 'string' ? spots[m.target] : undefined;
     return at === undefined ? [] : [{ label: m.label, source: m.source, at }];
@@ -203,11 +231,11 @@ export function planView(o: PlanOptions): Drawing {
   const plate = new Plate();
   l.heading.draw(plate, l.scale);
   drawPlanChains(plate, o, l);
-  drawGrid(plate, l.P, o.shelter, l.k, l.lying, RINGS_OFF_MM, LETTERS_OFF_MM);
+  drawGrid(plate, o.shelter, l, RINGS_OFF_MM, LETTERS_OFF_MM);
   drawArrows(plate, o, l, words);
   drawInside(plate, o, l, words);
-  drawWalls(plate, l.P, o.shelter, l.k, l.lying, words);
-  drawPosts(plate, l.P, o.shelter, l.k, l.lying, o.shelter.structure.anchor.kind !== 'none');
+  drawWalls(plate, o.shelter, l, words);
+  drawPosts(plate, o.shelter, l, o.shelter.structure.anchor.kind !== 'none');
   drawBedNames(plate, o, l, words);
   placeMarks(plate, planMarks(o, l), { x: 0.5, y: l.heading.heightMm, w: l.widthMm - 1, h: l.heightMm - l.heading.heightMm - 0.5 });
   const s = o.shelter.structure;

@@ -26,10 +26,13 @@ function layoutAt(o: ViewOptions, k: number, words: Words): Layout {
   const { structure, geometry } = o.shelter;
   const w = structure.widthM;
   const halves: ChainPart[][] = structure.kind === 'leanTo' ? [] : [[gap(w / 2), gap(w / 2)]];
-  const heights: ChainPart[][] = geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
+  const heights: ChainPart[][] =
+    geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
   const build = (ox: number, ground: number): Pick<Layout, 'below' | 'right'> => ({
     below: [...halves, [gap(w)]].map((parts) => layoutChain(stationsOf(ox, parts, k), parts, o.units, [ox - 9, ox + w * k + 9])),
-    right: [...heights, [gap(geometry.ridgeM)]].map((parts) => layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 12, ground - geometry.ridgeM * k - 8])),
+    right: [...heights, [gap(geometry.ridgeM)]].map((parts) =>
+      layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 12, ground - geometry.ridgeM * k - 8]),
+    ),
   });
   const depth = (rows: readonly ChainLayout[]): number => rows.reduce((sum, r, i) => sum + r.extraMm + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM), EDGE_MM);
   const first = build(0, 0);
@@ -69,7 +72,11 @@ function drawSlope(plate: Plate, o: ViewOptions, P: (x: number, z: number) => XY
   const rafter = geometry.members.find((m) => m.role === 'rafter');
   const [x, y] = P(w / 2, geometry.eaveM + (geometry.ridgeM - geometry.eaveM) * 0.25);
   const room = P(w, 0)[0] - P(0, 0)[0] - 8;
-  const facts = [structure.kind === 'roundArch' ? '' : `${words.fallOfRoof} ${geometry.roofSlopeDeg.toFixed(0)}°`, rafter ? `${words.rafter} ${lengthPair(rafter.lengthM, o.units)}` : '', `${words.girth} ${lengthPair(geometry.girthM, o.units)}`].filter((s) => s !== '');
+  const facts = [
+    structure.kind === 'roundArch' ? '' : `${words.fallOfRoof} ${geometry.roofSlopeDeg.toFixed(0)}°`,
+    rafter ? `${words.rafter} ${lengthPair(rafter.lengthM, o.units)}` : '',
+    `${words.girth} ${lengthPair(geometry.girthM, o.units)}`,
+  ].filter((s) => s !== '');
   const low = P(0, Math.max(geometry.ridgeM * 0.62, BED_HIGH_M + 0.2))[1];
   const start = Math.max(y, low) - 1;
   facts.filter((s) => textWidth(s, 'let') < room).forEach((s, i) => plate.label(x, start + i * 5, s, 'let', 'middle'));
@@ -105,7 +112,12 @@ export function section(o: ViewOptions): Drawing {
   l.right.forEach((layout, i) => {
     x += i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
     const ridgeFrom = i > 0 ? x - 4 : structure.kind === 'leanTo' ? edge : P(w / 2, 0)[0] + 3;
-    drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? ridgeFrom : edge)), side: 1, vertical: true });
+    drawChain(plate, layout, {
+      at: x,
+      from: layout.stations.map((_, j) => (j === 0 ? null : j === layout.stations.length - 1 ? ridgeFrom : edge)),
+      side: 1,
+      vertical: true,
+    });
     x += layout.extraMm;
   });
   const alt = `${words.section}: ${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(geometry.ridgeM, o.units)} ${words.high}, ${words.girth} ${spokenLength(geometry.girthM, o.units)}.`;

@@ -135,3 +135,16 @@ export function hostName(plate: Plate, [x, y]: XY, thickMm: number, level: boole
   if (level) plate.text(x, y + half, words.hostWall, 'small', 'middle');
   else plate.textTurned(x + half, y, words.hostWall, 'small', 'middle');
 }
+
+/** Height of an outline over a place across the shelter. */
+export function topAt(line: readonly { x: number; z: number }[], x: number): number {
+  let best = 0;
+  line.slice(1).forEach((b, i) => {
+    const a = line[i] ?? b;
+    const [lo, hi] = [Math.min(a.x, b.x), Math.max(a.x, b.x)];
+    if (x < lo - 1e-9 || x > hi + 1e-9) return;
+    const z = hi - lo < 1e-9 ? Math.max(a.z, b.z) : a.z + ((b.z - a.z) * (x - a.x)) / (b.x - a.x);
+    best = Math.max(best, z);
+  });
+  return best;
+}

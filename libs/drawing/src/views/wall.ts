@@ -3,11 +3,32 @@ import type { Plate } from '../plate.js';
 import { HATCH } from '../primitives.js';
 import type { Shelter, XY } from '../types.js';
 import type { Words } from '../words.js';
-import { alongWall, band, hostName, HOST_M, membersIn, openingsIn, profile, SILL_M, spanOf, STUD_M, tubeM, type SeenOpening, type ViewName } from './shelter.js';
+import {
+  alongWall,
+  band,
+  hostName,
+  HOST_M,
+  membersIn,
+  openingsIn,
+  profile,
+  SILL_M,
+  spanOf,
+  STUD_M,
+  tubeM,
+  type SeenOpening,
+  type ViewName,
+} from './shelter.js';
 
 type Project = (u: number, z: number) => XY;
 
-const box = (plate: Plate, P: Project, u1: number, z1: number, u2: number, z2: number, stroke: 'face' | 'facethin' | 'thin' | 'vis' = 'face'): void => plate.poly([P(u1, z1), P(u2, z1), P(u2, z2), P(u1, z2)], stroke);
+interface WallBox {
+  u1: number;
+  z1: number;
+  u2: number;
+  z2: number;
+}
+const box = (plate: Plate, P: Project, { u1, z1, u2, z2 }: WallBox, stroke: 'face' | 'thin' = 'face'): void =>
+  plate.poly([P(u1, z1), P(u2, z1), P(u2, z2), P(u1, z2)], stroke);
 
 /** The sign of a hinged opening: its point lies at the hinge. */
 function openingSign(plate: Plate, P: Project, s: SeenOpening, inset: number): void {
@@ -21,9 +42,9 @@ function openingSign(plate: Plate, P: Project, s: SeenOpening, inset: number): v
 }
 
 function drawOpening(plate: Plate, P: Project, s: SeenOpening, k: number): void {
-  box(plate, P, s.u1, s.z1, s.u2, s.z2, 'face');
+  box(plate, P, s);
   const inset = Math.max(0.04, 0.8 / k);
-  if (s.u2 - s.u1 > 4 * inset && s.z2 - s.z1 > 4 * inset) box(plate, P, s.u1 + inset, s.z1 + inset, s.u2 - inset, s.z2 - inset, 'thin');
+  if (s.u2 - s.u1 > 4 * inset && s.z2 - s.z1 > 4 * inset) box(plate, P, { u1: s.u1 + inset, z1: s.z1 + inset, u2: s.u2 - inset, z2: s.z2 - inset }, 'thin');
   openingSign(plate, P, s, inset);
   if (s.opening.kind === 'door' && s.opening.hinge !== 'none' && s.opening.hinge !== 'top') {
     const knob = s.opening.hinge === 'left' ? s.u2 - inset * 2 : s.u1 + inset * 2;
@@ -40,13 +61,13 @@ function drawBoards(plate: Plate, P: Project, view: ViewName, shelter: Shelter, 
     const top = Math.max(m.from.zM, m.to.zM);
     const own = seen.find((s) => m.memberId.startsWith(`${s.opening.openingId}-`));
     const outward = own && Math.abs(u - own.u1) < Math.abs(u - own.u2) ? -STUD_M : STUD_M;
-    if (thick) box(plate, P, Math.min(u, u + outward), 0, Math.max(u, u + outward), top - 0.01);
+    if (thick) box(plate, P, { u1: Math.min(u, u + outward), z1: 0, u2: Math.max(u, u + outward), z2: top - 0.01 });
     else plate.line(P(u, 0), P(u, top), 'thin');
   };
   const level = (m: Member, up: number): void => {
     const u1 = Math.min(along(m.from), along(m.to));
     const u2 = Math.max(along(m.from), along(m.to));
-    if (thick) box(plate, P, u1, Math.min(m.from.zM, m.from.zM + up), u2, Math.max(m.from.zM, m.from.zM + up));
+    if (thick) box(plate, P, { u1, z1: Math.min(m.from.zM, m.from.zM + up), u2, z2: Math.max(m.from.zM, m.from.zM + up) });
     else plate.line(P(u1, m.from.zM), P(u2, m.from.zM), 'vis');
   };
   for (const m of membersIn(view, shelter)) {
@@ -70,7 +91,8 @@ function endWall(plate: Plate, P: Project, view: ViewName, shelter: Shelter, k: 
     line.slice(1, -1).forEach((p) => joint(plate, p, od));
   }
   const middle = width / 2;
-  if (shelter.structure.kind !== 'leanTo') plate.line([P(middle, 0)[0], P(0, shelter.geometry.ridgeM)[1] - 3.5], [P(middle, 0)[0], P(0, shelter.geometry.ridgeM)[1] + 3.5], 'axis');
+  if (shelter.structure.kind !== 'leanTo')
+    plate.line([P(middle, 0)[0], P(0, shelter.geometry.ridgeM)[1] - 3.5], [P(middle, 0)[0], P(0, shelter.geometry.ridgeM)[1] + 3.5], 'axis');
 }
 /** A fitting at a joint. No mark may cover it. */
 function joint(plate: Plate, at: XY, od: number): void {
