@@ -11,3 +11,6 @@ export type SourceId = keyof typeof BIBLIOGRAPHY;
 
 /** The bibliography's entries for these ids, in the order given, each once. */
 export const sourcesOf = (ids: readonly SourceId[]): Source[] => [...new Set(ids)].map((sourceId) => ({ sourceId, ...BIBLIOGRAPHY[sourceId] }));
+
+/** The whole bibliography, by id. */
+export const allSources = (): Source[] => sourcesOf((Object.keys(BIBLIOGRAPHY) as SourceId[]).sort());
