@@ -1,9 +1,34 @@
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { computePlan } from '@lathwork/calc';
+import type { PlanResult } from '@lathwork/model';
 import type { ReportApp } from '../../apps/report/src/app.js';
 import { checkRequest } from '../../apps/report/src/http/validate.js';
+import { Figures } from '../../apps/report/src/words/figures.js';
+import { noteText } from '../../apps/report/src/words/notes.js';
 import { FOUR_GARDENS } from '../support/gardens.js';
 import { inkNearEdge, inkOf, openPdf, pageTexts, reportApp, sampleRequest } from './support.js';
+
+const bare = (text: string): string => text.replace(/\s/g, '');
+
+/** Every STOP, ASK and CARE of a stage stands on its card, or on the card's second page, before the steps. */
+function expectWarningsBeforeSteps(texts: readonly string[], result: PlanResult, fig: Figures): void {
+  const { stages } = result.schedule;
+  let looked = 0;
+  for (const stage of stages) {
+    const first = texts.findIndex((t) => t.includes(`Stage ${stage.stageNumber} of ${stages.length},`));
+    const second = texts[first + 1] ?? '';
+    const card = bare((texts[first] ?? '') + (second.includes(`Card ${stage.stageNumber}, page 2`) ? second : ''));
+    const steps = card.indexOf(bare('Do this, in this order'));
+    expect(steps).toBeGreaterThan(0);
+    for (const note of result.notes) {
+      if (note.severity === 'note' || note.beforeTask === undefined || !(stage.tasks as readonly string[]).includes(note.beforeTask)) continue;
+      const at = card.indexOf(bare(noteText(note, fig)));
+      if (at < 0 || at > steps) throw new Error(`card ${stage.stageNumber} does not say before its steps: ${noteText(note, fig)}`);
+      looked += 1;
+    }
+  }
+  expect(looked).toBeGreaterThan(10);
+}
 
 let app: ReportApp;
 beforeAll(() => {
@@ -34,5 +59,6 @@ describe.each(FOUR_GARDENS.map(([name, inputs], i) => [name, inputs, i % 2 === 0
     const stages = result.schedule.stages.length;
     expect(stages).toBeGreaterThan(4);
     for (let n = 1; n <= stages; n += 1) expect(texts.filter((t) => t.includes(`Stage ${n} of ${stages},`))).toHaveLength(1);
+    expectWarningsBeforeSteps(texts, result, new Figures(paper === 'a4' ? 'metric' : 'us'));
   }, 180_000);
 });

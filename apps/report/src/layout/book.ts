@@ -14,14 +14,17 @@ interface PartBase {
 }
 
 /**
- * One page always. `render` is given the spare height of the page, which goes to its figure, and the number of the
- * shortening: 0 says everything, each further one leaves out more of what stands elsewhere in the book.
+ * One page, or a fixed number of them. `render` is given the spare height of the page, which goes to its figure, and the
+ * number of the shortening: 0 says everything, each further one leaves out more of what stands elsewhere in the book, or
+ * spreads what may not be left out over one page more.
  */
 export interface FixedPart extends PartBase {
   kind: 'fixed';
   orientation: Orientation;
   shortenings?: number;
-  render: (spareMm: number, shortening: number) => VNode;
+  /** How many pages this shortening takes; one if not given. */
+  pages?: (shortening: number) => number;
+  render: (spareMm: number, shortening: number, page: number) => VNode;
 }
 
 /** As many pages as it takes. `head` stands on each of them; `part` counts from 1. */

@@ -1,6 +1,6 @@
 import type { VNode } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { Tape } from '../parts/parts.js';
+import { MeasureName, Tape } from '../parts/parts.js';
 import { Table, type TableSpec } from '../parts/table.js';
 import type { Heights } from '../print/render.js';
 import { liveArea, type Orientation } from '../theme/paper.js';
@@ -22,7 +22,8 @@ const Page = ({ book, name, orientation, flow = false, children }: { book: Book;
 const itemKey = (part: number, item: number): string => `p${part}/i${item}`;
 
 /** Names of the shortenings of a page in the measuring pass. */
-const shortKey = (name: string, shortening: number): string => `${name}/s${shortening}`;
+const shortKey = (name: string, shortening: number, page = 1): string => `${name}/s${shortening}/n${page}`;
+const pagesOf = (part: FixedPart, shortening: number): number => part.pages?.(shortening) ?? 1;
 
 const Natural = ({ book, orientation, name, children }: { book: Book; orientation: Orientation; name: string; children: VNode }): VNode => {
   const { widthMm } = liveArea(book.paper, orientation);
@@ -43,7 +44,17 @@ export function measuringBody(book: Book): string {
   const cover = upTo(book.coverShortenings).map((s) => renderToString(<Natural book={book} orientation="portrait" name={shortKey('cover', s)}>{book.cover(listed, s)}</Natural>));
   const parts = book.parts.map((part, p) => {
     if (part.kind === 'fixed') {
-      return upTo(part.shortenings ?? 1).map((s) => renderToString(<Natural book={book} orientation={part.orientation} name={shortKey(`p${p}`, s)}>{part.render(0, s)}</Natural>)).join('');
+      return upTo(part.shortenings ?? 1)
+        .flatMap((s) =>
+          upTo(pagesOf(part, s)).map((n) =>
+            renderToString(
+              <Natural book={book} orientation={part.orientation} name={shortKey(`p${p}`, s, n + 1)}>
+                <MeasureName.Provider value={shortKey(`p${p}`, s, n + 1)}>{part.render(0, s, n + 1)}</MeasureName.Provider>
+              </Natural>,
+            ),
+          ),
+        )
+        .join('');
     }
     return renderToString(
       <section class="measure" style={width}>
@@ -161,18 +172,26 @@ interface Laid {
   pages: VNode[];
 }
 
-/** The fullest version that fits its page, and the height it leaves. If none fits, the shortest is tried and the overflow check speaks. */
-function fittest(heights: Heights, name: string, shortenings: number, liveMm: number): { shortening: number; spare: number } {
+/** Where a page has two columns, the figure's column may also grow as tall as the other one. */
+const columnSpare = (heights: Heights, key: string): number => Math.max(0, (heights.get(`${key}/side`) ?? 0) - (heights.get(`${key}/main`) ?? 0));
+
+/** The fullest version that fits its pages, and the height it leaves on each. If none fits, the shortest is tried and the overflow check speaks. */
+function fittest(heights: Heights, name: string, shortenings: number, liveMm: number, pages: (shortening: number) => number = () => 1): { shortening: number; spare: number[] } {
   for (let s = 0; s < shortenings; s += 1) {
-    const spare = liveMm - heightOf(heights, shortKey(name, s)) - SLACK_MM;
-    if (spare >= 0) return { shortening: s, spare };
+    const keys = upTo(pages(s)).map((n) => shortKey(name, s, n + 1));
+    const spare = keys.map((key) => liveMm - heightOf(heights, key) - SLACK_MM);
+    if (spare.every((mm) => mm >= 0)) return { shortening: s, spare: spare.map((mm, i) => mm + columnSpare(heights, keys[i] ?? '')) };
   }
-  return { shortening: shortenings - 1, spare: 0 };
+  return { shortening: shortenings - 1, spare: [] };
 }
 
 function layFixed(book: Book, part: FixedPart, p: number, heights: Heights): VNode[] {
-  const { shortening, spare } = fittest(heights, `p${p}`, part.shortenings ?? 1, liveArea(book.paper, part.orientation).heightMm);
-  return [<Page book={book} name={part.name} orientation={part.orientation}>{part.render(spare, shortening)}</Page>];
+  const { shortening, spare } = fittest(heights, `p${p}`, part.shortenings ?? 1, liveArea(book.paper, part.orientation).heightMm, (s) => pagesOf(part, s));
+  return upTo(pagesOf(part, shortening)).map((n) => (
+    <Page book={book} name={part.name} orientation={part.orientation}>
+      {part.render(spare[n] ?? 0, shortening, n + 1)}
+    </Page>
+  ));
 }
 
 function layFlow(book: Book, part: FlowPart, p: number, heights: Heights): VNode[] {

@@ -1,5 +1,19 @@
-import type { ComponentChildren, VNode } from 'preact';
+import { createContext, type ComponentChildren, type VNode } from 'preact';
+import { useContext } from 'preact/hooks';
 import { markSvg, octagonSvg, tapeSvg, triangleSvg } from './svg.js';
+
+/** Name of the page that is being measured; empty when it is set for print. */
+export const MeasureName = createContext('');
+
+/** One of the two columns of a page. In the measuring pass each says how tall it is, so that the figure can fill its own. */
+export const PageColumn = ({ kind, children }: { kind: 'main' | 'side'; children: ComponentChildren }): VNode => {
+  const name = useContext(MeasureName);
+  return (
+    <div class={kind} {...(name === '' ? {} : { 'data-measure': `${name}/${kind}` })}>
+      {children}
+    </div>
+  );
+};
 
 /** Markup that we drew ourselves and escaped ourselves. User text never comes this way. */
 export const Drawn = ({ svg, className }: { svg: string; className?: string }): VNode => <div {...(className === undefined ? {} : { class: className })} dangerouslySetInnerHTML={{ __html: svg }} />;

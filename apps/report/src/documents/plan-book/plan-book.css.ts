@@ -28,7 +28,11 @@ export const planBookCss = `
 .strip4>div:first-child{padding-left:0}
 .strip4 strong{display:block;font-size:var(--lead)}
 .strip4 span{display:block;font-size:var(--label);font-weight:500;line-height:4.2mm}
-.card{display:grid;grid-template-columns:minmax(0,1fr) 68mm;gap:6mm}
+.card{display:grid;grid-template-columns:minmax(0,1fr) 68mm;gap:6mm;align-items:start}
+.card>.side{grid-column:2;grid-row:1}
+.card>.main{grid-column:1;grid-row:1}
+.cares{display:grid;grid-template-columns:repeat(auto-fit,minmax(72mm,1fr));gap:1.6mm 4mm;align-items:stretch}
+.main.wide{row-gap:1.4mm}
 .main,.side{display:grid;align-content:start}
 .side{row-gap:1.4mm}
 .side h3:not(:first-child){margin-top:1.6mm}

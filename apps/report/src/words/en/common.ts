@@ -28,6 +28,7 @@ export const common = {
   note: 'NOTE',
   yes: 'yes',
   no: 'no',
+  planService: 'plan service',
   notByEngineer: 'not by an engineer',
   partOf: 'Part {part} of {parts}',
 } as const;
@@ -139,6 +140,34 @@ export const TASK_WORDS: Record<TaskId, string> = {
   floor: 'Floor, paths and beds',
   finish: 'Test the vents, hand over',
   hosting: 'Brief, tidy up and thank',
+};
+
+/** For a card on which three or more jobs stand: one or two words each. */
+export const TASK_SHORT: Record<TaskId, string> = {
+  permission: 'Permission',
+  intake: 'Measure and tag',
+  haulFrame: 'Frame down',
+  cleanFrame: 'Clean tubes',
+  denail: 'Sort boards',
+  stakeOut: 'Stake out',
+  drainage: 'Drain',
+  sill: 'Sill',
+  anchors: 'Anchors',
+  erect: 'Frame up',
+  brace: 'Braces',
+  nailers: 'Film boards',
+  endFrames: 'End walls',
+  doors: 'Door',
+  windows: 'Windows',
+  smooth: 'Smooth',
+  coverEnds: 'End film',
+  mainCover: 'Main cover',
+  battens: 'Battens',
+  seal: 'Seal',
+  water: 'Barrels',
+  floor: 'Floor',
+  finish: 'Tests',
+  hosting: 'Thanks',
 };
 
 export const DAY_WORDS = { paper: 'Paper day', prep: 'Prep day', ground: 'Ground day', frame: 'Frame day', cover: 'Cover day', finish: 'Finish day' } as const;

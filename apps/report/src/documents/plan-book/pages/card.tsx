@@ -1,26 +1,35 @@
 import type { VNode } from 'preact';
 import type { Stage } from '@lathwork/model';
 import type { FixedPart } from '../../../layout/book.js';
-import { CareBox, Figure, Mark, Steps, StopBox, Ticks } from '../../../parts/parts.js';
+import { CareBox, Figure, Mark, PageColumn, Steps, StopBox, Ticks } from '../../../parts/parts.js';
 import { common } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
 import type { Drawings } from '../drawings.js';
-import { CARD_SHORTENINGS, cardView, type CardView } from '../view/card.view.js';
+import { CARD_SHORTENINGS, cardForm, cardPages, cardView, type CardForm, type CardView } from '../view/card.view.js';
 import type { Context } from '../view/context.js';
 
 const w = pages.card;
-const PICTURE_MIN_MM = [44, 40, 36, 32, 28, 24] as const;
 const PICTURE_MAX_MM = 92;
 
-const Side = ({ view }: { view: CardView }): VNode => (
-  <div class="side">
-    {view.before.length === 0 ? null : (
-      <>
-        <h3>{w.before}</h3>
-        <Ticks items={view.before} />
-      </>
-    )}
+const Before = ({ view }: { view: CardView }): VNode | null =>
+  view.before.length === 0 ? null : (
+    <>
+      <h3>{w.before}</h3>
+      <Ticks items={view.before} />
+    </>
+  );
+
+const Cares = ({ view }: { view: CardView }): VNode => (
+  <>
+    {view.cares.map((care) => (
+      <CareBox word={common.care}>{care}</CareBox>
+    ))}
+  </>
+);
+
+const Tools = ({ view }: { view: CardView }): VNode => (
+  <>
     <h3>{w.tools}</h3>
     <Ticks items={view.tools} />
     {view.parts.length === 0 ? null : (
@@ -36,10 +45,7 @@ const Side = ({ view }: { view: CardView }): VNode => (
         </div>
       </>
     )}
-    {view.cares.map((care) => (
-      <CareBox word={common.care}>{care}</CareBox>
-    ))}
-  </div>
+  </>
 );
 
 /** Three measured things, then who, when and whether the next stage may start: cells 13 mm high, for a pencil. */
@@ -63,55 +69,130 @@ const SignOff = ({ view }: { view: CardView }): VNode => {
   );
 };
 
+const Head = ({ view, id, page, pages: total }: { view: CardView; id: string; page: number; pages: number }): VNode => (
+  <div class="stagehead">
+    <p class="num" aria-hidden="true">
+      {view.number}
+    </p>
+    <h2 class="title" id={page === 1 ? id : `${id}-${page}`}>
+      {view.title}
+    </h2>
+    <p class="status">
+      {page > 1 ? (
+        fill(w.cardPage, { n: view.number, page })
+      ) : (
+        <>
+          <span>{fill(w.stageOf, { n: view.number, total: view.total })},</span> {view.day}
+          {total > 1 ? <span>, {fill(common.partOf, { part: 1, parts: total })}</span> : null}
+        </>
+      )}
+    </p>
+  </div>
+);
+
+const Facts = ({ view }: { view: CardView }): VNode => (
+  <div class="strip4">
+    {view.facts.map((fact) => (
+      <div>
+        <span>{fact.name}</span>
+        <strong>{fact.value}</strong>
+        <span>{fact.note}</span>
+      </div>
+    ))}
+  </div>
+);
+
+const Stops = ({ view }: { view: CardView }): VNode | null => (view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />);
+
+const Order = ({ view }: { view: CardView }): VNode => (
+  <>
+    <h3>{w.order}</h3>
+    <Steps items={view.steps} />
+  </>
+);
+
+const Done = ({ view }: { view: CardView }): VNode => (
+  <div>
+    <h3 class="gap">
+      {w.done} <span>{view.done}</span>
+    </h3>
+    <SignOff view={view} />
+  </div>
+);
+
+type Picture = (widthMm: number, heightMm: number) => VNode;
+
+/** All on one page: what must be read before the steps stands before them, on the paper at the right and in the order of reading. */
+const OnePage = ({ ctx, view, id, form, heightMm, picture }: { ctx: Context; view: CardView; id: string; form: CardForm; heightMm: number; picture: Picture }): VNode => (
+  <>
+    <Head view={view} id={id} page={1} pages={1} />
+    <Facts view={view} />
+    <Stops view={view} />
+    {form.across && view.cares.length > 0 ? (
+      <div class="cares">
+        <Cares view={view} />
+      </div>
+    ) : null}
+    <div class="card">
+      <PageColumn kind="side">
+        <Before view={view} />
+        <Tools view={view} />
+        {form.across ? null : <Cares view={view} />}
+      </PageColumn>
+      <PageColumn kind="main">
+        {picture(ctx.portrait.widthMm - 74, heightMm)}
+        <Order view={view} />
+      </PageColumn>
+    </div>
+    <Done view={view} />
+  </>
+);
+
+const PageOneOfTwo = ({ view, id }: { view: CardView; id: string }): VNode => (
+  <>
+    <Head view={view} id={id} page={1} pages={2} />
+    <Facts view={view} />
+    <Stops view={view} />
+    <div class="card">
+      <div class="side">
+        <Tools view={view} />
+      </div>
+      <div class="main wide">
+        <Before view={view} />
+        <Cares view={view} />
+      </div>
+    </div>
+    <p class="word">{fill(w.turnOver, { n: view.number })}</p>
+  </>
+);
+
+const PageTwoOfTwo = ({ ctx, view, id, heightMm, picture }: { ctx: Context; view: CardView; id: string; heightMm: number; picture: Picture }): VNode => (
+  <>
+    <Head view={view} id={id} page={2} pages={2} />
+    {picture(ctx.portrait.widthMm, heightMm)}
+    <div>
+      <Order view={view} />
+    </div>
+    <Done view={view} />
+  </>
+);
+
 export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst: boolean): FixedPart {
   const name = `stage-${stage.stageNumber}`;
+  const picture: Picture = (wMm, hMm) => <Figure drawing={drawings.framePicture(stage, { wMm, hMm })} />;
   return {
     kind: 'fixed',
     name,
     title: isFirst ? w.title : null,
     orientation: 'portrait',
     shortenings: CARD_SHORTENINGS,
-    render: (spare, shortening) => {
+    pages: cardPages,
+    render: (spare, shortening, page) => {
       const view = cardView(ctx, stage, shortening);
-      return (
-      <>
-        <div class="stagehead">
-          <p class="num" aria-hidden="true">
-            {view.number}
-          </p>
-          <h2 class="title" id={name}>
-            {view.title}
-          </h2>
-          <p class="status">
-            <span>{fill(w.stageOf, { n: view.number, total: view.total })},</span> {view.day}
-          </p>
-        </div>
-        <div class="strip4">
-          {view.facts.map((fact) => (
-            <div>
-              <span>{fact.name}</span>
-              <strong>{fact.value}</strong>
-              <span>{fact.note}</span>
-            </div>
-          ))}
-        </div>
-        {view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />}
-        <div class="card">
-          <div class="main">
-            <Figure drawing={drawings.framePicture(stage, { wMm: ctx.portrait.widthMm - 74, hMm: Math.min(PICTURE_MAX_MM, (PICTURE_MIN_MM[shortening] ?? 24) + spare) })} />
-            <h3>{w.order}</h3>
-            <Steps items={view.steps} />
-          </div>
-          <Side view={view} />
-        </div>
-        <div>
-          <h3 class="gap">
-            {w.done} <span>{view.done}</span>
-          </h3>
-          <SignOff view={view} />
-        </div>
-      </>
-      );
+      const form = cardForm(shortening);
+      const heightMm = Math.min(PICTURE_MAX_MM, form.pictureMinMm + spare);
+      if (form.pages === 1) return <OnePage ctx={ctx} view={view} id={name} form={form} heightMm={heightMm} picture={picture} />;
+      return page === 1 ? <PageOneOfTwo view={view} id={name} /> : <PageTwoOfTwo ctx={ctx} view={view} id={name} heightMm={heightMm} picture={picture} />;
     },
   };
 }

@@ -33,7 +33,7 @@ function rangeStrip(rows: readonly ExpectRow[], ctx: Context): string {
     const width = Math.max(0.6, x(r.p90) - x(r.p10));
     out.push(rect(x(r.p10), y - 1, width, 2, 'face'), line([x(r.p50), y - 1.9], [x(r.p50), y + 1.9], 'cut'));
   });
-  const alt = `Expected air temperatures as ranges on one scale, with frost at ${ctx.fig.temperature(0)}. The numbers are in the same rows.`;
+  const alt = fill(w.rangeAlt, { t: ctx.fig.temperature(0) });
   return svg(STRIP_MM, height, alt, out.join(''));
 }
 

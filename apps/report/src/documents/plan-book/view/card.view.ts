@@ -1,5 +1,5 @@
 import type { Note, Stage, Task } from '@lathwork/model';
-import { common, DAY_WORDS, MATERIAL_WORDS, TASK_WORDS } from '../../../words/en/common.js';
+import { common, DAY_WORDS, MATERIAL_WORDS, TASK_SHORT, TASK_WORDS } from '../../../words/en/common.js';
 import { ALWAYS_TOOLS, TASK_CARDS, TOOL_WORDS } from '../../../words/en/cards.js';
 import { pages } from '../../../words/en/pages.js';
 import { hours } from '../../../words/figures.js';
@@ -26,17 +26,32 @@ export interface CardView {
   sign: readonly string[];
 }
 
-/** A card is one page: these are the most lines it has room for. */
-const MOST = [
-  { stop: 5, steps: 9, before: 6, tools: 9, parts: 9, cares: 3, sign: 3 },
-  { stop: 5, steps: 9, before: 4, tools: 8, parts: 9, cares: 2, sign: 3 },
-  { stop: 4, steps: 9, before: 3, tools: 7, parts: 8, cares: 1, sign: 3 },
-  { stop: 3, steps: 8, before: 2, tools: 6, parts: 7, cares: 1, sign: 3 },
-  { stop: 3, steps: 7, before: 1, tools: 5, parts: 6, cares: 1, sign: 3 },
-  { stop: 2, steps: 7, before: 1, tools: 4, parts: 5, cares: 0, sign: 3 },
-] as const;
-export const CARD_SHORTENINGS = MOST.length;
-type Most = (typeof MOST)[number];
+/**
+ * What a card may leave out, step by step: plain notes stand on the safety pages too. A STOP, ASK or CARE line, a step, a
+ * tool or a part is never left out; a card that is too full for one page takes a second one.
+ */
+export interface CardForm {
+  /** Are plain notes said here too? */
+  notes: boolean;
+  /** Warnings across both columns, above picture and steps, instead of in the side column. */
+  across: boolean;
+  pages: 1 | 2;
+  pictureMinMm: number;
+}
+const FORMS: readonly CardForm[] = [
+  { notes: true, across: false, pages: 1, pictureMinMm: 56 },
+  { notes: true, across: true, pages: 1, pictureMinMm: 48 },
+  { notes: true, across: false, pages: 1, pictureMinMm: 40 },
+  { notes: true, across: true, pages: 1, pictureMinMm: 34 },
+  { notes: false, across: true, pages: 1, pictureMinMm: 30 },
+  { notes: true, across: false, pages: 2, pictureMinMm: 60 },
+];
+export const CARD_SHORTENINGS = FORMS.length;
+export const cardForm = (shortening: number): CardForm => FORMS[shortening] ?? FORMS[0] ?? { notes: true, across: false, pages: 2, pictureMinMm: 60 };
+export const cardPages = (shortening: number): number => cardForm(shortening).pages;
+
+/** The sign-off has room for three measured things beside who, when and go on. */
+const MOST_SIGNED = 3;
 
 const unique = (items: readonly string[]): string[] => [...new Set(items)];
 const toolWord = (key: string): string => TOOL_WORDS[key] ?? key.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[-_]/g, ' ').toLowerCase().replace(/^./, (c) => c.toUpperCase());
@@ -50,7 +65,7 @@ function gateFact(ctx: Context, tasks: readonly Task[]): { name: string; value: 
   const also: string[] = [];
   if (mins.length > 0 && maxs.length > 0) also.push(fill(w.gateAir, { low: ctx.fig.t(Math.max(...mins)), high: ctx.fig.temperatureShort(Math.min(...maxs)) }));
   else if (mins.length > 0) also.push(fill(w.gateAirMin, { low: ctx.fig.temperatureShort(Math.max(...mins)) }));
-  if (ground.length > 0) also.push(fill(w.gateGround, { state: listing(ground, 'or') }));
+  if (ground.length > 0) also.push(fill(w.gateGround, { state: listing(ground, w.or) }));
   if (winds.length === 0) return { name: w.gate, value: dry ? w.gateDry : (also.shift() ?? w.gateAny), note: also.join(', ') || w.noWind };
   const wind = ctx.fig.speedPair(Math.min(...winds));
   return { name: w.gate, value: fill(w.gateWind, { wind: wind.first }), note: [wind.second, ...(dry ? [w.gateDry] : []), ...also].join(', ') };
@@ -60,7 +75,7 @@ function facts(ctx: Context, tasks: readonly Task[]): CardView['facts'] {
   const sum = (pick: (t: Task) => number): number => tasks.reduce((total, t) => total + pick(t), 0);
   const min = Math.max(...tasks.map((t) => t.crewMin));
   const best = Math.max(...tasks.map((t) => t.crewBest));
-  const people = (n: number): string => (n === 1 ? '1 person' : fill(w.crewText, { best: n }));
+  const people = (n: number): string => (n === 1 ? w.onePerson : fill(w.crewText, { best: n }));
   return [
     { name: w.crew, value: people(best), note: fill(w.crewMin, { min }) },
     { name: w.work, value: fill(w.workText, { likely: hours(Math.round(sum((t) => t.personHours.likelyH))) }), note: fill(w.workRange, { low: hours(Math.round(sum((t) => t.personHours.lowH))), high: hours(Math.round(sum((t) => t.personHours.highH))) }) },
@@ -71,7 +86,7 @@ function facts(ctx: Context, tasks: readonly Task[]): CardView['facts'] {
 
 const notesBefore = (ctx: Context, stage: Stage): Note[] => bySeverity(ctx.result.notes.filter((n) => n.beforeTask !== undefined && (stage.tasks as readonly string[]).includes(n.beforeTask)));
 
-function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[], most: number): string[] {
+function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[]): string[] {
   const winds = tasks.map((t) => t.gate.windMaxMPerS).filter((v): v is number => v !== null);
   const min = Math.max(...tasks.map((t) => t.crewMin));
   return unique([
@@ -80,27 +95,28 @@ function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[], mos
     ...(min > 1 ? [fill(w.stopCrew, { min })] : []),
     ...tasks.flatMap((t) => TASK_CARDS[t.taskId].stop),
     ...(winds.length > 0 && tasks.some((t) => t.gate.dry) ? [w.stopWet] : []),
-  ]).slice(0, most);
+  ]);
 }
 
-function parts(ctx: Context, stage: Stage, most: number): CardView['parts'] {
-  return stage.parts.slice(0, most).flatMap(({ mark, lineId }) => {
+function parts(ctx: Context, stage: Stage): CardView['parts'] {
+  return stage.parts.flatMap(({ mark, lineId }) => {
     const line = ctx.result.takeOff.lines.find((l) => l.lineId === lineId);
     if (line === undefined) return [];
     const source: 'pile' | 'buy' = line.reclaimed.length > 0 ? 'pile' : 'buy';
-    return [{ mark: mark ?? line.mark, source, text: `${MATERIAL_WORDS[line.material]}: ${amount(line.need, line.unit, ctx)}` }];
+    return [{ mark: mark ?? line.mark, source, text: `${MATERIAL_WORDS[line.material]}: ${amount(line.wanted, line.unit, ctx)}` }];
   });
 }
 
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** Two jobs are named in full; three or more in short words, none left out. */
 function title(tasks: readonly Task[]): string {
-  const names = tasks.map((t) => TASK_WORDS[t.taskId]);
-  if (names.length <= 1) return names.join('');
-  const last = names.at(-1) ?? '';
-  return `${names[0] ?? ''}, ${names.length > 2 ? '\u2026 ' : ''}${last.charAt(0).toLowerCase()}${last.slice(1)}`;
+  const names = tasks.map((t) => (tasks.length > 2 ? TASK_SHORT[t.taskId] : TASK_WORDS[t.taskId]));
+  return names.map((name, i) => (i === 0 ? name : lowerFirst(name))).join(', ');
 }
 
 export function cardView(ctx: Context, stage: Stage, shortening = 0): CardView {
-  const max: Most = MOST[shortening] ?? MOST[0];
+  const form = cardForm(shortening);
   const tasks = stage.tasks.map((id) => ctx.result.schedule.tasks.find((t) => t.taskId === id)).filter((t): t is Task => t !== undefined);
   const notes = notesBefore(ctx, stage);
   const total = ctx.result.schedule.stages.length;
@@ -112,19 +128,19 @@ export function cardView(ctx: Context, stage: Stage, shortening = 0): CardView {
     title: title(tasks),
     day: DAY_WORDS[stage.day],
     facts: facts(ctx, tasks),
-    stop: stops(ctx, tasks, notes, max.stop),
-    steps: unique(cards.flatMap((c) => c.steps)).slice(0, max.steps),
+    stop: stops(ctx, tasks, notes),
+    steps: unique(cards.flatMap((c) => c.steps)),
     before: unique([
       ...notes.filter((n) => n.severity === 'ask').map((n) => signalled(n, ctx)),
       ...(stage.stageNumber > 1 ? [fill(w.stageDone, { n: stage.stageNumber - 1 })] : []),
       ...tasks.flatMap((t) => t.gate.needs).map((need) => w.needs[need]),
-      ...notes.filter((n) => n.severity === 'note').map((n) => noteText(n, ctx.fig)),
-    ]).slice(0, max.before),
-    tools: unique([...tasks.flatMap((t) => t.tools).map(toolWord), ...ALWAYS_TOOLS]).slice(0, max.tools),
-    parts: parts(ctx, stage, max.parts),
-    cares: unique([...notes.filter((n) => n.severity === 'care').map((n) => noteText(n, ctx.fig)), ...cards.map((c) => c.care).filter((c): c is string => c !== undefined)]).slice(0, max.cares),
+      ...notes.filter((n) => form.notes && n.severity === 'note').map((n) => noteText(n, ctx.fig)),
+    ]),
+    tools: unique([...tasks.flatMap((t) => t.tools).map(toolWord), ...ALWAYS_TOOLS]),
+    parts: parts(ctx, stage),
+    cares: unique([...notes.filter((n) => n.severity === 'care').map((n) => noteText(n, ctx.fig)), ...cards.map((c) => c.care).filter((c): c is string => c !== undefined)]),
     done: `${listing(unique(cards.map((c) => c.done)))}.`.replace(/^./, (c) => c.toUpperCase()),
-    sign: unique(cards.flatMap((c) => c.sign)).slice(0, max.sign).map((s) => fill(s, { diagonal })),
+    sign: unique(cards.flatMap((c) => c.sign)).slice(0, MOST_SIGNED).map((s) => fill(s, { diagonal })),
   };
 }
 
@@ -142,7 +158,7 @@ export function gateRows(ctx: Context): GateRow[] {
     .filter((t) => t.gate.windMaxMPerS !== null || t.gate.dry || t.gate.airMinC !== null || t.gate.groundNot.length > 0)
     .map((t) => {
       const { windMaxMPerS, dry, airMinC, airMaxC, groundNot } = t.gate;
-      const air = airMinC === null && airMaxC === null ? common.none : airMinC !== null && airMaxC !== null ? fill(w.gateAir, { low: ctx.fig.t(airMinC), high: ctx.fig.temperatureShort(airMaxC) }) : airMinC !== null ? fill(w.gateAirMin, { low: ctx.fig.temperatureShort(airMinC) }) : `below ${ctx.fig.temperatureShort(airMaxC ?? 0)}`;
-      return { stage: TASK_WORDS[t.taskId], wind: windMaxMPerS === null ? common.none : `under ${ctx.fig.speed(windMaxMPerS)}`, dry: dry ? common.yes : common.none, air, ground: groundNot.length === 0 ? common.none : `not ${listing(groundNot.map((g) => w.ground[g]), 'or')}` };
+      const air = airMinC === null && airMaxC === null ? common.none : airMinC !== null && airMaxC !== null ? fill(w.gateAir, { low: ctx.fig.t(airMinC), high: ctx.fig.temperatureShort(airMaxC) }) : airMinC !== null ? fill(w.gateAirMin, { low: ctx.fig.temperatureShort(airMinC) }) : fill(w.gateAirMax, { high: ctx.fig.temperatureShort(airMaxC ?? 0) });
+      return { stage: TASK_WORDS[t.taskId], wind: windMaxMPerS === null ? common.none : fill(w.gateWindShort, { wind: ctx.fig.speed(windMaxMPerS) }), dry: dry ? common.yes : common.none, air, ground: groundNot.length === 0 ? common.none : fill(w.gateNot, { state: listing(groundNot.map((g) => w.ground[g]), w.or) }) };
     });
 }

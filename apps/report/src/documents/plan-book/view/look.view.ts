@@ -36,7 +36,7 @@ const dash = (minor: number, currency: string): string => (minor === 0 ? common.
 function facts(ctx: Context): [string, string][] {
   const { structure } = ctx.inputs;
   const { schedule, geometry } = ctx.result;
-  const film = structure.cover.film === 'utility' ? 'utility film' : structure.cover.film === 'found' ? 'found film' : 'greenhouse film';
+  const film = w.filmKinds[structure.cover.film];
   const age = structure.cover.ageY;
   const cover = age === 'unknown' ? fill(w.coverUnknown, { film }) : age === 0 ? fill(w.coverNew, { film }) : fill(w.coverUsed, { film, age: Math.round(age) });
   return [
