@@ -1,10 +1,11 @@
+import { readFileSync, readlinkSync } from 'node:fs';
 import { createServer, type Server, type Socket } from 'node:net';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import type { Browser } from 'puppeteer-core';
 import { readConfig } from '../../apps/report/src/config.js';
 import { findBrowser } from '../../apps/report/src/print/chromium.js';
-import { browserEnvironment, browserFlags, launchBrowser } from '../../apps/report/src/print/launch.js';
+import { browserEnvironment, browserFlags, launchConfined } from '../../apps/report/src/print/launch.js';
 import { printPdf } from '../../apps/report/src/print/render.js';
 import { openPdf, pageTexts, SECRET } from './support.js';
 
@@ -12,6 +13,7 @@ let server: Server;
 let connections = 0;
 let base = '';
 let browser: Browser;
+let layers: readonly string[];
 const sockets = new Set<Socket>();
 
 beforeAll(async () => {
@@ -23,7 +25,7 @@ beforeAll(async () => {
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   const config = readConfig({ ...process.env, REPORT_SECRET: SECRET });
-  browser = await launchBrowser(await findBrowser(config.browserPath, config.cacheFolder));
+  ({ browser, layers } = await launchConfined(await findBrowser(config.browserPath, config.cacheFolder)));
 }, 60_000);
 afterAll(async () => {
   await browser.close();
@@ -84,8 +86,28 @@ describe('the renderer is closed', () => {
   test('the browser is given no environment of ours, a dead proxy, and no sandbox flag unless root', () => {
     const environment = browserEnvironment({ executablePath: '/x', env: { LD_LIBRARY_PATH: '/lib' }, origin: 'bundled' });
     expect(Object.keys(environment).sort()).toEqual(['HOME', 'LANG', 'LD_LIBRARY_PATH', 'TMPDIR', 'TZ']);
-    expect(browserFlags(false)).not.toContain('--no-sandbox');
-    expect(browserFlags(true)).toContain('--no-sandbox');
+    expect(browserFlags(true)).not.toContain('--no-sandbox');
+    expect(browserFlags(false)).toContain('--no-sandbox');
     expect(browserFlags(false)).toContain('--proxy-bypass-list=<-loopback>');
+  });
+});
+
+describe('the layers that need privileges', () => {
+  const isRoot = process.platform === 'linux' && process.getuid?.() === 0;
+  const onlyAsRoot = isRoot ? test : test.skip;
+
+  onlyAsRoot('as root on Linux the browser runs as another account, in a network of its own (skipped elsewhere)', () => {
+    expect(layers).toContain('otherUser');
+    const pid = browser.process()?.pid as number;
+    const status = readFileSync(`/proc/${pid}/status`, 'utf8');
+    expect(Number(/^Uid:\s+(\d+)/m.exec(status)?.[1])).not.toBe(0);
+    expect(Number(/^Gid:\s+(\d+)/m.exec(status)?.[1])).not.toBe(0);
+    expect(/^NoNewPrivs:\s+1/m.test(status)).toBe(true);
+    if (layers.includes('noNetwork')) expect(readlinkSync(`/proc/${pid}/ns/net`)).not.toBe(readlinkSync('/proc/self/ns/net'));
+  });
+
+  test('an ordinary user keeps the sandbox of the browser on', () => {
+    if (!isRoot) expect(layers).toContain('sandbox');
+    expect(layers.length).toBeGreaterThan(0);
   });
 });

@@ -27,7 +27,9 @@ function integer(name: string, text: string | undefined, fallback: number, min: 
 export function readConfig(env: Readonly<Record<string, string | undefined>>): ReportConfig {
   const secret = env['REPORT_SECRET'] ?? '';
   if (secret.length < LEAST_SECRET_LENGTH) throw new Error(`REPORT_SECRET must be set and have at least ${LEAST_SECRET_LENGTH} characters`);
-  const cacheHome = env['XDG_CACHE_HOME'] ?? join(homedir() || tmpdir(), '.cache');
+  // Root's home is closed to the account that root hands the browser to.
+  const ownCache = process.getuid?.() === 0 ? '/var/cache' : join(homedir() || tmpdir(), '.cache');
+  const cacheHome = env['XDG_CACHE_HOME'] ?? ownCache;
   const named = env['PUPPETEER_EXECUTABLE_PATH'];
   return {
     secret,
