@@ -4,9 +4,8 @@ import { makePool } from '../../apps/api/src/platform/database/pool.js';
 import { unfitToServe } from '../../apps/api/src/platform/database/roles.js';
 import { seedTables } from '../../apps/api/src/platform/database/seed.js';
 import { freshDatabase, type TestDatabase } from '../support/template-database.js';
+import { A, B, inGarden, plantRows, TENANT_TABLES } from '../support/two-gardens.js';
 
-const A = '019a0000-0000-7000-8000-00000000000a';
-const B = '019a0000-0000-7000-8000-00000000000b';
 const DEFINERS = ['create_garden', 'enqueue_job', 'find_credential'];
 /** Tables without a garden, and why. */
 const WITHOUT_GARDEN = ['_prisma_migrations', 'climate_stations', 'gardens', 'seed_states'];
@@ -20,58 +19,8 @@ let app: pg.Pool;
 
 const column = async (sql: string): Promise<string[]> => (await admin.query<{ name: string }>(sql)).rows.map(({ name }) => name);
 
-/** Runs as the application, in one transaction of a garden (or of none). */
-const asApp = async <T extends pg.QueryResultRow>(garden: string | null, sql: string, values: unknown[] = []): Promise<pg.QueryResult<T>> => {
-  const client = await app.connect();
-  try {
-    await client.query('BEGIN');
-    if (garden) await client.query("SELECT set_config('app.garden_id', $1, true)", [garden]);
-    const result = await client.query<T>(sql, values);
-    await client.query('COMMIT');
-    return result;
-  } catch (error) {
-    await client.query('ROLLBACK');
-    throw error;
-  } finally {
-    client.release();
-  }
-};
-
-const plant = async (garden: string): Promise<void> => {
-  const sha = '\\x' + 'ab'.repeat(32);
-  const last = garden.slice(-1);
-  await asApp(null, `SELECT create_garden($1, 'g', 'en', 'EUR', 'metric', true, $1, 'k', $2, $3, ARRAY['garden:read'], $1, null)`, [
-    garden,
-    `lw_0000000${last}`,
-    sha,
-  ]);
-  const mine = (sql: string): Promise<unknown> => asApp(garden, sql.replaceAll('$g', `'${garden}'`));
-  await mine(
-    `INSERT INTO sites (garden_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone, details) VALUES ($g, $g, 's', 1, 2, 3, 'UTC', '{}')`,
-  );
-  await mine(`INSERT INTO structures (garden_id, id, name, kind, details) VALUES ($g, $g, 's', 'roundArch', '{}')`);
-  await mine(`INSERT INTO stock_items (garden_id, id, tag, kind, material, grade, details) VALUES ($g, $g, 'D1', 'door', 'doorSalvaged', 'A', '{}')`);
-  await mine(`INSERT INTO builds (garden_id, id, name, site_id, structure_id, wishes, crew, budget) VALUES ($g, $g, 'b', $g, $g, '{}', '{}', '{}')`);
-  await mine(`INSERT INTO stock_claims (garden_id, id, stock_item_id, unit_item, build_id) VALUES ($g, $g, $g, true, $g)`);
-  await mine(
-    `INSERT INTO prices (garden_id, id, material, unit, pack_amount, pack_price_minor, currency, supplier) VALUES ($g, $g, 'm', 'm', 1, 100, 'EUR', 'yard')`,
-  );
-  await mine(`INSERT INTO exchange_rates (garden_id, id, from_currency, to_currency, rate, read_on) VALUES ($g, $g, 'EUR', 'USD', 1.1, '2026-01-01')`);
-  await mine(
-    `INSERT INTO plan_revisions (garden_id, id, build_id, revision, as_of, inputs, inputs_sha256, seed) VALUES ($g, $g, $g, 1, '2026-01-01', '{}', '${'a'.repeat(64)}', 1)`,
-  );
-  await mine(`INSERT INTO plan_results (garden_id, plan_id, schema_version, engine_version, result, timings, attempt) VALUES ($g, $g, 1, '1', '{}', '{}', 1)`);
-  await mine(`INSERT INTO plan_reviews (garden_id, id, plan_id, decision, reviewer) VALUES ($g, $g, $g, 'reviewed', 'r')`);
-  await mine(`INSERT INTO plan_staleness (garden_id, id, plan_id, reason) VALUES ($g, $g, $g, 'price')`);
-  await mine(`INSERT INTO plan_as_builts (garden_id, id, plan_id, observed_on, details) VALUES ($g, $g, $g, '2026-01-01', '{}')`);
-  await mine(
-    `INSERT INTO files (garden_id, id, name, media_type, byte_count, sha256, content) VALUES ($g, $g, 'f', 'text/plain', 1, encode(sha256('a'), 'hex'), 'a')`,
-  );
-  await mine(`INSERT INTO documents (garden_id, id, plan_id, options, file_id) SELECT $g, $g, $g, '{}', null`);
-  await mine(
-    `INSERT INTO idempotency_answers (garden_id, key_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`,
-  );
-};
+const asApp = <T extends pg.QueryResultRow>(garden: string | null, sql: string, values: unknown[] = []): Promise<pg.QueryResult<T>> =>
+  inGarden<T>(app, garden, sql, values);
 
 beforeAll(async () => {
   database = await freshDatabase();
@@ -79,18 +28,15 @@ beforeAll(async () => {
   admin = new pg.Client({ connectionString: database.adminUrl });
   await Promise.all([owner.connect(), admin.connect()]);
   app = makePool(database.url, 1);
-  await plant(A);
-  await plant(B);
+  await plantRows(app, A);
+  await plantRows(app, B);
 });
 afterAll(async () => {
   await Promise.all([owner.end(), admin.end(), app.end()]);
   await database.drop();
 });
 
-const tenantTables = (): Promise<string[]> =>
-  column(
-    `SELECT c.relname AS name FROM pg_attribute a JOIN pg_class c ON c.oid = a.attrelid WHERE a.attname = 'garden_id' AND c.relkind = 'r' AND c.relnamespace = 'public'::regnamespace ORDER BY 1`,
-  );
+const tenantTables = (): Promise<string[]> => column(TENANT_TABLES);
 
 describe('catalogue', () => {
   test('a table without garden_id is on the short list', async () => {
