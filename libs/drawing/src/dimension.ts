@@ -5,8 +5,8 @@ import { DoesNotFitError, type UnitSystem, type XY } from './types.js';
 import { ENGLISH } from './words.js';
 
 /** Distances in mm: first chain from the object, next chain, half a tick, gap and overshoot of an extension line. */
-export const FIRST_CHAIN_MM = 9.5;
-export const NEXT_CHAIN_MM = 8.5;
+export const FIRST_CHAIN_MM = 8.5;
+export const NEXT_CHAIN_MM = 8;
 const TICK_MM = 1.1;
 const GAP_MM = 1;
 const OVER_MM = 1.5;
@@ -25,6 +25,9 @@ export interface ChainLayout {
   /** Room beyond the line, on the far side, that the moved-out labels take. */
   extraMm: number;
 }
+
+/** Room beyond the last chain of a side: letters of a second unit under the line need more than a tick does. */
+export const beyondChain = (layout: ChainLayout | undefined): number => (layout === undefined ? 0 : layout.places.some((p) => p.kind === 'stacked') ? 4.6 : layout.extraMm > 0 ? 3 : 1.8);
 
 const fitsStacked = ([first, second]: LengthText, room: number): boolean => Math.max(textWidth(first), textWidth(second)) <= room - 1;
 

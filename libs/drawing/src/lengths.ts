@@ -1,4 +1,4 @@
-import { formatEighths, formatLength, formatQuantity, formatTemperature, roundChain, type ChainStep } from '@lathwork/units';
+import { formatEighths, formatForce, formatLength, formatTemperature, roundChain, type ChainStep } from '@lathwork/units';
 import type { UnitSystem } from './types.js';
 
 /** One piece of a dimension chain. The rounding rest goes to gaps, never to an opening. */
@@ -55,4 +55,4 @@ const other = (units: UnitSystem): UnitSystem => (units === 'us' ? 'metric' : 'u
 export const temperature = (c: number, units: UnitSystem): string => plain(formatTemperature(c, units));
 /** `28 °F (−2 °C)`, first unit first. */
 export const temperaturePair = (c: number, units: UnitSystem): string => `${temperature(c, units)} (${temperature(c, other(units))})`;
-export const forceText = (newtons: number, units: UnitSystem): string => plain(formatQuantity('force', newtons, units));
+export const forceText = (newtons: number, units: UnitSystem): string => plain(formatForce(newtons, units));

@@ -6,16 +6,22 @@ export interface ElevationOptions extends ViewOptions {
   view: 'front' | 'back' | 'left' | 'right';
   /** Openings get their marks by themselves; these are the other ones. */
   marks?: readonly Mark[];
+  /** False leaves out eave and ridge where another sheet of the set gives them. Default true. */
+  heights?: boolean;
 }
 
 export interface PlanOptions extends ViewOptions {
   /** Where the storm wind comes from. Unknown: no arrow, and the words say so. */
   stormWindFromDeg: number | 'unknown';
   marks?: readonly Mark[];
+  /** Upright, without heading, north and storm wind, the width written inside: the sheet sets the rest beside it. */
+  bare?: boolean;
 }
 
 export interface AnchorMapOptions extends ViewOptions {
   anchorage: AnchorageResult;
+  /** False where a table beside the map has room for what was measured. Default true. */
+  blanks?: boolean;
 }
 
 /** What a stage card can show as worked on. */

@@ -1,4 +1,4 @@
-import { drawMark, drawNorthArrow, drawWindArrow, northOnPaperDeg, windOnPaperDeg } from './marks.js';
+import { drawMark, drawNorthArrow, drawWindArrow, northOnPaperDeg, windOnPaperDeg, wrapWords } from './marks.js';
 import type { LineKeyOptions, ScaleBarOptions, StripOptions } from './options.js';
 import { Plate, type Stroke } from './plate.js';
 import { textWidth } from './primitives.js';
@@ -56,10 +56,18 @@ export function scaleBar({ scale, widthMm, words = ENGLISH }: ScaleBarOptions): 
 }
 
 /** North and storm wind for a plan whose front wall is at the bottom of the page. */
-export function compassPart(o: { frontFacesDeg: number; stormWindFromDeg: number | 'unknown'; words?: Words }): Drawing {
+export function compassPart(o: { frontFacesDeg: number; stormWindFromDeg: number | 'unknown'; upright?: boolean; words?: Words }): Drawing {
   const words = o.words ?? ENGLISH;
   const plate = new Plate();
+  const alt = o.stormWindFromDeg === 'unknown' ? words.stormWindUnknown : `${words.stormWind} ${o.stormWindFromDeg}\u00b0`;
+  if (o.upright === true) {
+    drawNorthArrow(plate, [10, 8.5], 4, northOnPaperDeg(o.frontFacesDeg, false), words);
+    const wind = o.stormWindFromDeg === 'unknown' ? null : windOnPaperDeg(o.frontFacesDeg, o.stormWindFromDeg, false);
+    if (wind !== null) drawWindArrow(plate, [10, 26], 13, wind, { ...words, stormWind: '' }, 20);
+    wrapWords(wind === null ? words.stormWindUnknown : words.stormWind, 'small', 20).forEach((s, i) => plate.text(10, 37 + i * 3.8, s, 'small', 'middle'));
+    return plate.finish(20, 42, alt);
+  }
   drawNorthArrow(plate, [8, 8.5], 4, northOnPaperDeg(o.frontFacesDeg, false), words);
   drawWindArrow(plate, [25, 8.5], 13, o.stormWindFromDeg === 'unknown' ? null : windOnPaperDeg(o.frontFacesDeg, o.stormWindFromDeg, false), words, 20);
-  return plate.finish(53, 17, o.stormWindFromDeg === 'unknown' ? words.stormWindUnknown : `${words.stormWind} ${o.stormWindFromDeg}°`);
+  return plate.finish(53, 17, alt);
 }

@@ -96,6 +96,14 @@ export const formatRange = (low: number, high: number, digits = 0, marks: Separa
 export const formatTemperatureRange = (lowC: number, highC: number, system: UnitSystem): string =>
   `${formatRange(toScale(lowC, system), toScale(highC, system))}${NO_BREAK}${system === 'us' ? '°F' : '°C'}`;
 
+/** A force as a reader needs it: kN to one decimal, below that N in tens; pounds in tens, below a hundred in ones. */
+export const formatForce = (newtons: number, system: UnitSystem): string => {
+  const pounds = finite(newtons) / POUND_FORCE_N;
+  const coarse = (value: number): string => formatNumber(Math.abs(value) < 100 ? value : roundAway(value / 10, 0) * 10);
+  if (system === 'us') return `${coarse(pounds)}${NO_BREAK}lb`;
+  return Math.abs(newtons) >= 1000 ? `${formatNumber(newtons / 1000, 1)}${NO_BREAK}kN` : `${coarse(newtons)}${NO_BREAK}N`;
+};
+
 /** Money from whole minor units, with the currency's own count of decimals: `USD 1,234.50`. A currency that is not in the table stops it. */
 export const formatMoney = (minor: number, currency: string, marks: Separators = ENGLISH): string => {
   const digits = currencyDigits(currency);

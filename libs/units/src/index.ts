@@ -20,6 +20,7 @@ export {
   formatMillimetres,
   formatMoney,
   formatNumber,
+  formatForce,
   formatQuantity,
   formatRange,
   formatTemperature,

@@ -48,7 +48,7 @@ describe('parts of a drawing', () => {
     expect(pickScale('us', (k) => 3.048 * k <= 130)?.text).toBe('1:24');
     expect(pickScale('metric', (k) => 3.048 * k <= 130)?.text).toBe('1:25');
     expect(pickScale('metric', () => false)).toBeNull();
-    expect(SCALES.us.slice(0, 6)).toEqual([12, 16, 24, 32, 48, 96]);
+    expect(SCALES.us.slice(0, 7)).toEqual([12, 16, 24, 32, 48, 64, 96]);
   });
 
   test('north and storm wind on a plan with its front at the bottom', () => {

@@ -63,11 +63,11 @@ export function northSvg(label: string, degFromUp: number): string {
 }
 
 /** A scale bar with feet above and metres below, for a view that stands without its own heading. */
-export function scaleBarSvg(denominator: number, label: string): string {
+export function scaleBarSvg(denominator: number, label: string, barMm = 38): string {
   const foot = 304.8 / denominator;
   const metre = 1000 / denominator;
-  const feet = Math.max(1, Math.round(38 / foot));
-  const metres = Math.max(1, Math.round(38 / metre));
+  const feet = Math.max(1, Math.round(barMm / foot));
+  const metres = Math.max(1, Math.round(barMm / metre));
   const out: string[] = [];
   for (let i = 0; i < feet; i += 1) out.push(rect(0.2 + i * foot, 3.4, foot, 1.2, i % 2 === 0 ? 'box solid' : 'box'));
   for (let i = 0; i < metres * 4; i += 1) out.push(rect(0.2 + (i * metre) / 4, 4.6, metre / 4, 1.2, i % 2 === 0 ? 'box' : 'box solid'));

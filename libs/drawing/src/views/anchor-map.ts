@@ -1,4 +1,4 @@
-import { drawChain, gap, layoutChain } from '../dimension.js';
+import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain } from '../dimension.js';
 import { forceText, lengthPair, spokenLength } from '../lengths.js';
 import { drawAnchor } from '../marks.js';
 import type { Post } from '../model-types.js';
@@ -42,7 +42,6 @@ interface MapLayout {
   heightMm: number;
   headMm: number;
 }
-const BELOW_MM = 16;
 /** Notes of a lean-to's wall side stand beyond the wall, on which its posts are held. */
 const hostMm = (o: AnchorMapOptions, k: number): number => (o.shelter.structure.kind === 'leanTo' ? HOST_M * k + 1 : 0);
 
@@ -54,7 +53,8 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
   const column = columnMm(o, form, words);
   const scale = scaleOf(Math.round(1000 / k));
   const widthMm = Math.max(2 * column + w * k + hostMm(o, k), headWidth(words.anchorMap, scale, o.heading ?? true));
-  const extra = layoutChain([column, column + w * k], [gap(w)], o.units, [0.5, widthMm - 0.5]).extraMm;
+  const chain = layoutChain([column, column + w * k], [gap(w)], o.units, [0.5, widthMm - 0.5]);
+  const below = chain.extraMm + beyondChain(chain) + 0.4;
   const head = headingFor(words.anchorMap, widthMm, scale, words, o.heading ?? true).heightMm;
   const half = Math.max(HEIGHT_MM[form] / 2, 4);
   return {
@@ -64,13 +64,13 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
     ox: column,
     oy: head + half + l * k,
     widthMm,
-    heightMm: head + half + l * k + Math.max(half, 9) + (BELOW_MM - 9) + extra,
+    heightMm: head + half + l * k + Math.max(half + 1, FIRST_CHAIN_MM) + below,
     headMm: head,
   };
 }
 
 function choose(o: AnchorMapOptions, words: Words): MapLayout {
-  for (const form of ['full', 'line', 'number'] as const) {
+  for (const form of o.blanks === false ? (['line', 'number'] as const) : (['full', 'line', 'number'] as const)) {
     const fits = (k: number): boolean => {
       const l = layoutAt(o, k, form, words);
       return l !== null && l.widthMm <= o.boxMm.wMm && l.heightMm <= o.boxMm.hMm;
@@ -143,7 +143,7 @@ export function anchorMap(o: AnchorMapOptions): Drawing {
   const half = Math.max(HEIGHT_MM[l.form] / 2, 4);
   const front = P(0, 0)[1];
   drawChain(plate, layoutChain([P(0, 0)[0], P(w, 0)[0]], parts, o.units, [0.5, l.widthMm - 0.5]), {
-    at: front + Math.max(9, half + 1),
+    at: front + Math.max(FIRST_CHAIN_MM, half + 1),
     from: front + 1,
     side: 1,
   });

@@ -1,4 +1,4 @@
-import { drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, openingPart, partsAlong, stationsOf, type ChainLayout } from '../dimension.js';
+import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, openingPart, partsAlong, stationsOf, type ChainLayout } from '../dimension.js';
 import { spokenLength, type ChainPart } from '../lengths.js';
 import type { ElevationOptions } from '../options.js';
 import { placeMarks, type MarkToPlace } from '../place-labels.js';
@@ -93,15 +93,17 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
   return {
     below: rows.map(row),
     left: heightGroups(seen).map((g) => ({ name: g.name, layout: column(g.parts(geometry.eaveM)) })),
-    right: [...heights, [gap(geometry.ridgeM)]].map(column),
+    right: (o.heights === false ? [] : [...heights, [gap(geometry.ridgeM)]]).map(column),
   };
 }
 
 /** Room beside an end view that the wall of a lean-to takes. */
 const hostRoomM = (o: ElevationOptions): number => (o.shelter.structure.kind === 'leanTo' && (o.view === 'front' || o.view === 'back') ? HOST_M : 0);
 
-const depthOf = (layouts: readonly ChainLayout[]): number =>
-  layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? EDGE_MM : 0);
+const depthOf = (layouts: readonly ChainLayout[], edgeMm: number): number =>
+  layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? edgeMm : 0);
+/** Left of the ground's ends. */
+const LEFT_MIN_MM = 7;
 
 function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening[], k: number, words: Words): Layout {
   const span = spanOf(o.view, o.shelter);
@@ -109,13 +111,13 @@ function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening
   const first = chainsAt(o, seen, k, 0, 0, [-20, span * k + 20]);
   const nameRoom = Math.max(0, ...first.left.map((l) => textWidth(l.name, 'small b') / 2 - EDGE_MM + 1));
   const host = hostRoomM(o) * k;
-  const left = Math.max(depthOf(first.left.map((l) => l.layout)) + nameRoom, 9) + (o.view === 'back' ? host : 0);
-  const right = depthOf(first.right) + (o.view === 'front' ? host : 0);
+  const left = Math.max(depthOf(first.left.map((l) => l.layout), EDGE_MM) + nameRoom, LEFT_MIN_MM) + (o.view === 'back' ? host : 0);
+  const right = Math.max(depthOf(first.right, beyondChain(first.right.at(-1))), LEFT_MIN_MM) + (o.view === 'front' ? host : 0);
   const widthMm = Math.max(left + span * k + right, headWidth(title, scale, o.heading ?? true));
   const heading = headingFor(title, widthMm, scale, words, o.heading ?? true);
   const ground = heading.heightMm + 4.5 + o.shelter.geometry.ridgeM * k;
   const chains = chainsAt(o, seen, k, left, ground, [0.5, widthMm - 0.5]);
-  const heightMm = ground + GROUND_MM + depthOf(chains.below);
+  const heightMm = ground + GROUND_MM + depthOf(chains.below, beyondChain(chains.below.at(-1)) + 0.6);
   return { k, scale, heading, ox: left, ground, widthMm, heightMm, chains };
 }
 

@@ -1,11 +1,11 @@
-import { drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, stationsOf, type ChainLayout } from '../dimension.js';
+import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, stationsOf, type ChainLayout } from '../dimension.js';
 import { spokenLength, type ChainPart } from '../lengths.js';
 import { drawNorthArrow, drawWindArrow, northOnPaperDeg, windOnPaperDeg } from '../marks.js';
 import type { PlanOptions } from '../options.js';
 import { placeMarks, type MarkToPlace } from '../place-labels.js';
 import { Plate } from '../plate.js';
 import { pickScale, scaleOf } from '../scale.js';
-import { DoesNotFitError, type Drawing, type Scale, type Shelter, type ViewOptions, type XY } from '../types.js';
+import { DoesNotFitError, type Drawing, type Scale, type Shelter, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawGrid, drawPosts, drawWalls, planProjection, stationsM, swingM, type OnPlan } from './ground-plan.js';
 import { floorPlan } from './inside.js';
@@ -17,6 +17,9 @@ const LETTERS_OFF_MM = 6.5;
 /** Room for north and storm wind at the right of the heading. */
 const ARROWS = { wMm: 53, hMm: 17 };
 const HOST_ROOM_M = 0.28;
+/** The width chain of a bare plan stands this far inside the front wall; the ridge line starts above its letters. */
+const INSIDE_MM = 1.3;
+const INSIDE_CLEAR_MM = 6;
 
 /** How far moved-out labels may reach beyond the ends of the ground plan: into the rows of rings and chains. */
 const ALONG_ROOM = [8, 8] as const;
@@ -46,17 +49,17 @@ const bayParts = (shelter: Shelter): ChainPart[] => {
 };
 
 /** Room on each side of the ground plan, in paper mm. */
-function margins(o: ViewOptions, k: number, extras: { length: number; across: number }): { front: number; back: number; a: number; b: number } {
+function margins(o: PlanOptions, k: number, extras: { length: number; across: number; beyond: number }): { front: number; back: number; a: number; b: number } {
   const { shelter } = o;
   const a = Math.max(RINGS_OFF_MM + 3.2, swingM('left', shelter) * k + 2);
-  const front = Math.max(LETTERS_OFF_MM + 3.2, swingM('front', shelter) * k + 2.5);
+  const front = Math.max(LETTERS_OFF_MM + 3.2, swingM('front', shelter) * k + (o.bare === true ? 0.6 : 2.5));
   const hostB = shelter.structure.kind === 'leanTo' ? HOST_ROOM_M * k : 0;
-  const b = Math.max(hostB, 4.4, swingM('right', shelter) * k) + FIRST_CHAIN_MM + NEXT_CHAIN_MM + extras.length + 4.6;
-  const back = Math.max(swingM('back', shelter) * k, 2) + FIRST_CHAIN_MM + extras.across + 4.6;
+  const b = Math.max(hostB, 4.4, swingM('right', shelter) * k) + FIRST_CHAIN_MM - 2 + NEXT_CHAIN_MM + extras.length + extras.beyond;
+  const back = Math.max(swingM('back', shelter) * k, o.bare === true ? 1.4 : 2) + (o.bare === true ? 0 : FIRST_CHAIN_MM + extras.across + 4.6);
   return { front, back, a, b };
 }
 
-function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, words: Words, withArrows: boolean): PlanLayout {
+function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, words: Words, withArrows: boolean): PlanLayout {
   const { widthM: w, lengthM: l } = o.shelter.structure;
   const bays = bayParts(o.shelter);
   const chain = (parts: ChainPart[], start: number, sign: number, room: readonly [number, number]): ChainLayout => {
@@ -68,7 +71,8 @@ function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, word
   const rows = [...(bays.length > 1 ? [bays] : []), [gap(l)]];
   const extras = {
     length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign, ALONG_ROOM).extraMm, 0),
-    across: chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm,
+    across: o.bare === true ? 0 : chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm,
+    beyond: beyondChain(chain(rows.at(-1) ?? [], 0, sign, ALONG_ROOM)) + (rows.length > 1 ? 0 : 2.8),
   };
   const m = margins(o, k, extras);
   const scale = scaleOf(Math.round(1000 / k));
@@ -98,9 +102,9 @@ function layoutAt(o: ViewOptions, title: string, k: number, lying: boolean, word
   };
 }
 
-export function choosePlan(o: ViewOptions, title: string, words: Words, withArrows: boolean): PlanLayout {
+export function choosePlan(o: PlanOptions, title: string, words: Words, withArrows: boolean): PlanLayout {
   let best: PlanLayout | null = null;
-  for (const lying of [false, true]) {
+  for (const lying of o.bare === true ? [false] : [false, true]) {
     const tryAt = (k: number): PlanLayout | null => {
       try {
         const layout = layoutAt(o, title, k, lying, words, withArrows);
@@ -118,7 +122,7 @@ export function choosePlan(o: ViewOptions, title: string, words: Words, withArro
   return best;
 }
 
-export function drawPlanChains(plate: Plate, o: ViewOptions, l: PlanLayout): void {
+export function drawPlanChains(plate: Plate, o: PlanOptions, l: PlanLayout): void {
   const { shelter } = o;
   const host = shelter.structure.kind === 'leanTo' ? HOST_ROOM_M * l.k : 0;
   const edgeB = (l.lying ? l.edge.y2 : l.edge.x2) + Math.max(host, 4.4, swingM('right', shelter) * l.k);
@@ -129,7 +133,9 @@ export function drawPlanChains(plate: Plate, o: ViewOptions, l: PlanLayout): voi
     at += layout.extraMm;
   });
   const back = Math.max(swingM('back', shelter) * l.k, 2);
-  if (l.lying) drawChain(plate, l.across, { at: l.edge.x2 + back + FIRST_CHAIN_MM - 1, from: l.edge.x2 + back, side: 1, vertical: true });
+  // Inside the front wall, in the strip that stays free of beds.
+  if (o.bare === true) drawChain(plate, l.across, { at: l.edge.y2 - INSIDE_MM, from: null, side: -1 });
+  else if (l.lying) drawChain(plate, l.across, { at: l.edge.x2 + back + FIRST_CHAIN_MM - 1, from: l.edge.x2 + back, side: 1, vertical: true });
   else drawChain(plate, l.across, { at: l.edge.y1 - back - FIRST_CHAIN_MM + 2, from: l.edge.y1 - back, side: -1 });
 }
 
@@ -152,7 +158,7 @@ function drawInside(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words): 
     if (b.r * l.k > 2.4) plate.circle(c, b.r * l.k - 1, 'thin');
   }
   if (kind === 'leanTo') return;
-  plate.line(l.P(w / 2, 0.08), l.P(w / 2, len - 0.08), 'over');
+  plate.line(l.P(w / 2, o.bare === true ? INSIDE_CLEAR_MM / l.k : 0.08), l.P(w / 2, len - 0.08), 'over');
   const s = kind === 'roundArch' ? words.crownAbove : words.ridgeAbove;
   for (const f of [0.55, 0.42, 0.68, 0.3, 0.8, 0.5, 0.6, 0.36, 0.74, 0.2, 0.46, 0.64]) {
     const [x, y] = l.P(w / 2, len * f);
@@ -227,12 +233,12 @@ function planMarks(o: PlanOptions, l: PlanLayout): MarkToPlace[] {
 /** Plan of the ground: posts and grid, openings, beds, barrels, the ridge above, chains, north and storm wind. */
 export function planView(o: PlanOptions): Drawing {
   const words = o.words ?? ENGLISH;
-  const l = choosePlan(o, words.plan, words, true);
+  const l = choosePlan(o.bare === true ? { ...o, heading: false } : o, words.plan, words, o.bare !== true);
   const plate = new Plate();
   l.heading.draw(plate, l.scale);
   drawPlanChains(plate, o, l);
   drawGrid(plate, o.shelter, l, RINGS_OFF_MM, LETTERS_OFF_MM);
-  drawArrows(plate, o, l, words);
+  if (o.bare !== true) drawArrows(plate, o, l, words);
   drawInside(plate, o, l, words);
   drawWalls(plate, o.shelter, l, words);
   drawPosts(plate, o.shelter, l, o.shelter.structure.anchor.kind !== 'none');

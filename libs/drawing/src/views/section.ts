@@ -1,4 +1,4 @@
-import { drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, stationsOf, type ChainLayout } from '../dimension.js';
+import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, stationsOf, type ChainLayout } from '../dimension.js';
 import { lengthPair, spokenLength, type ChainPart } from '../lengths.js';
 import { Plate } from '../plate.js';
 import { pickScale, scaleOf } from '../scale.js';
@@ -8,7 +8,6 @@ import { floorPlan } from './inside.js';
 import { band, headingFor, headWidth, HOST_M, hostName, profile, tubeM } from './shelter.js';
 import { HATCH, textWidth } from '../primitives.js';
 
-const EDGE_MM = 4.6;
 const GROUND_MM = 2.4;
 const BED_HIGH_M = 0.2;
 
@@ -29,15 +28,15 @@ function layoutAt(o: ViewOptions, k: number, words: Words): Layout {
   const heights: ChainPart[][] =
     geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
   const build = (ox: number, ground: number): Pick<Layout, 'below' | 'right'> => ({
-    below: [...halves, [gap(w)]].map((parts) => layoutChain(stationsOf(ox, parts, k), parts, o.units, [ox - 9, ox + w * k + 9])),
+    below: [...halves, [gap(w)]].map((parts) => layoutChain(stationsOf(ox, parts, k), parts, o.units, [Math.max(0.5, ox - 9), ox + w * k + 9])),
     right: [...heights, [gap(geometry.ridgeM)]].map((parts) =>
       layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 12, ground - geometry.ridgeM * k - 8]),
     ),
   });
-  const depth = (rows: readonly ChainLayout[]): number => rows.reduce((sum, r, i) => sum + r.extraMm + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM), EDGE_MM);
+  const depth = (rows: readonly ChainLayout[]): number => rows.reduce((sum, r, i) => sum + r.extraMm + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM), beyondChain(rows.at(-1)) + 0.6);
   const first = build(0, 0);
   const host = structure.kind === 'leanTo' ? (HOST_M + 0.05) * k : 0;
-  const ox = 10;
+  const ox = 7;
   const widthMm = Math.max(ox + w * k + host + depth(first.right), headWidth(words.section, scaleOf(Math.round(1000 / k)), o.heading ?? true));
   const top = headingFor(words.section, widthMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true).heightMm + 9;
   const ground = top + geometry.ridgeM * k;

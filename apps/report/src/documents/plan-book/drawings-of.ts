@@ -1,4 +1,4 @@
-import { anchorMap, climateChart, cutDiagrams, dayPeaks, DoesNotFitError, elevation, filmLayout, framePicture, monthlyNights, pictorial, planView, section, type Drawing, type FramePart, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
+import { anchorMap, climateChart, cutDiagrams, dayPeaks, DoesNotFitError, elevation, fastenZones, filmLayout, framePicture, monthlyNights, pictorial, planView, section, type Drawing, type FramePart, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
 import type { MaterialKey, Stage, TaskId } from '@lathwork/model';
 import type { Box, Drawings } from './drawings.js';
 import type { Context } from './view/context.js';
@@ -114,7 +114,9 @@ export function drawingsOf(ctx: Context): Drawings {
     pictorial: remembered(d.pictorial),
     elevation: remembered(d.elevation),
     planView: remembered(d.planView),
+    barePlan: remembered(d.barePlan),
     section: remembered(d.section),
+    fastenZones: remembered(d.fastenZones),
     anchorMap: remembered(d.anchorMap),
     filmLayout: remembered(d.filmLayout),
     framePicture: remembered(d.framePicture),
@@ -133,10 +135,12 @@ function drawingsFor(ctx: Context): Drawings {
   const picture = (box: Box): Drawing => tallEnough(box, (boxMm) => pictorial({ ...view, boxMm, heading: false }));
   const startMonth = ctx.result.climate.chartStartMonth;
   return {
-    elevation: (side, boxMm, heading) => elevation({ ...view, boxMm, view: side, heading, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
+    elevation: (side, boxMm, how) => elevation({ ...view, boxMm, view: side, ...how, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
     planView: (boxMm) => planView({ ...view, boxMm, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
+    barePlan: (boxMm) => planView({ ...view, boxMm, bare: true, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
     section: (boxMm) => section({ ...view, boxMm }),
-    anchorMap: (boxMm) => anchorMap({ ...view, boxMm, anchorage: ctx.result.anchorage }),
+    anchorMap: (boxMm, how) => anchorMap({ ...view, boxMm, ...how, anchorage: ctx.result.anchorage }),
+    fastenZones: (boxMm) => (ctx.result.fastening.zones.length === 0 ? null : fastenZones({ ...view, boxMm, fastening: ctx.result.fastening })),
     pictorial: (box) => picture(box),
     filmLayout: (boxMm) => (ctx.result.geometry.filmSheets.length === 0 ? null : filmLayout({ ...view, boxMm })),
     framePicture: (stage, boxMm) => {

@@ -12,10 +12,13 @@ export const LINE_WORDS: Record<LineType, string> = { cut: 'cut edge, ground', v
 /** The drawings of one plan, each made to the room a page has for it. */
 export interface Drawings {
   pictorial: (box: Box) => Drawing | null;
-  elevation: (side: 'front' | 'back' | 'left' | 'right', box: Box, heading: boolean) => Drawing;
+  elevation: (side: 'front' | 'back' | 'left' | 'right', box: Box, how: { heading: boolean; heights?: boolean }) => Drawing;
   planView: (box: Box) => Drawing;
+  /** The plan without heading and arrows, for a sheet that sets them beside it. */
+  barePlan: (box: Box) => Drawing;
   section: (box: Box) => Drawing;
-  anchorMap: (box: Box) => Drawing;
+  anchorMap: (box: Box, how: { blanks: boolean; heading: boolean }) => Drawing;
+  fastenZones: (box: Box) => Drawing | null;
   filmLayout: (box: Box) => Drawing | null;
   framePicture: (stage: Stage, box: Box) => Drawing | null;
   cutDiagrams: (box: Box) => readonly Drawing[];

@@ -10,7 +10,7 @@ import { coverPage, COVER_SHORTENINGS } from './pages/cover.js';
 import { anchorLogPart, budgetPart, cuttingPart, filmPart, gapsPart, loadsPart, materialsPart, safetyPart, sourcesPart, weatherPart } from './pages/lists.js';
 import { lookPart } from './pages/look.js';
 import { nightsPart } from './pages/nights.js';
-import { sheetParts } from './pages/sheets.js';
+import { logOnAnchorSheet, sheetParts } from './pages/sheets.js';
 import { sitePart } from './pages/site.js';
 import { planBookCss } from './plan-book.css.js';
 import { contextOf, type Context } from './view/context.js';
@@ -23,19 +23,19 @@ function partsOf(ctx: Context): { parts: BookPart[]; leftOut: string[] } {
     if (part === null) leftOut.push(title);
     return part === null ? [] : [part];
   };
-  const [front, sides, anchors, film] = sheetParts(ctx, drawings);
+  const sheets = sheetParts(ctx, drawings);
   const { stages } = ctx.result.schedule;
   if (stages.length === 0) leftOut.push(pages.card.title);
   const parts = [
     lookPart(ctx, drawings),
     sitePart(ctx, drawings),
-    ...[front, sides].filter((p) => p !== undefined),
+    ...sheets.arrangement,
     ...orSay(nightsPart(ctx, drawings), pages.nights.title),
-    ...[anchors].filter((p) => p !== undefined),
-    ...orSay(anchorLogPart(ctx), pages.anchors.title),
+    sheets.anchors,
+    ...(logOnAnchorSheet(ctx, drawings) ? [] : orSay(anchorLogPart(ctx), pages.anchors.title)),
     loadsPart(ctx),
-    ...[film].filter((p) => p !== undefined),
-    filmPart(ctx),
+    ...(sheets.film === null ? [] : [sheets.film]),
+    filmPart(ctx, drawings),
     ...orSay(materialsPart(ctx), pages.materials.title),
     ...orSay(cuttingPart(ctx, drawings), pages.cutting.title),
     budgetPart(ctx),

@@ -96,7 +96,7 @@ export const pages = {
     chartAlt: 'Climate chart',
   },
   sheets: {
-    front: 'Front elevation, plan', sides: 'Sides and section', anchors: 'Anchor map', film: 'Film layout',
+    front: 'Front elevation, plan', sides: 'Sides and section', others: 'Other sides', anchors: 'Anchor map', film: 'Film layout',
     type: 'arrangement drawing',
     tblock: { title: 'Title', number: 'Number', rev: 'Rev', owner: 'Owner', type: 'Type', date: 'Date', units: 'Units', drawn: 'Drawn by', checked: 'Checked by', status: 'Status', sheet: 'Sheet', language: 'Language' },
     key: 'Key to line types', pile: 'from the pile', buy: 'to buy', marks: 'The two kinds of item mark: tag for the pile, ring for things to buy',
@@ -152,6 +152,7 @@ export const pages = {
     title: 'Film and fastening',
     order: 'Film to order', cols: { mark: 'Sheet', covers: 'Covers', size: 'Cut size', strips: 'Strips', seams: 'Laps' },
     fasten: 'Batten screws by zone', fcols: { zone: 'Zone', suction: 'Suction', line: 'Pull on the batten', spacing: 'A screw every', run: 'Batten', screws: 'Screws' },
+    sketch: 'Where the zones lie on an end wall',
     cappedStrength: 'strength', cappedPractice: 'practice',
     screw: 'Screw: {diameter} mm thick, {length} mm long, at least {thread} mm of thread in wood (gauge {gauge}).',
     total: 'In all {screws} screws on {run} of batten, and {tube} tube screws for the boards.',

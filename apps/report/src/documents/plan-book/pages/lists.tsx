@@ -12,7 +12,7 @@ import { noteText } from '../../../words/notes.js';
 import type { Drawings } from '../drawings.js';
 import { gateRows } from '../view/card.view.js';
 import { bySeverity, SIGNAL_WORDS, type Context } from '../view/context.js';
-import { allTable, budgetSentences, budgetTable, cuttingFinding, filmSentences, filmTables, partsTable, shopTable, yardTable } from '../view/lists.view.js';
+import { allTable, anchorLogTable, budgetSentences, budgetTable, cuttingFinding, filmSentences, filmTables, partsTable, shopTable, yardTable } from '../view/lists.view.js';
 import { loadsView } from '../view/loads.view.js';
 
 const block = (node: VNode, keepWithNext = false): FlowItem => ({ kind: 'block', node, keepWithNext });
@@ -40,11 +40,8 @@ const Said = ({ title, sentences }: { title: string; sentences: readonly string[
 );
 
 export function anchorLogPart(ctx: Context): FlowPart | null {
-  const { posts } = ctx.result.anchorage;
-  if (posts.length === 0) return null;
-  const c = pages.anchors.cols;
-  const rows = posts.map((p) => ({ cells: [p.postId, p.demandN === null ? common.notAssessed : ctx.fig.force(p.demandN), '\u00a0', '\u00a0', '\u00a0', '\u00a0'] }));
-  return flow('anchor-log', pages.anchors.title, table({ caption: pages.anchors.log, columns: [{ head: c.post, widthMm: 16 }, { head: c.demand, widthMm: 38 }, { head: c.depth, widthMm: 28 }, { head: c.pulled, widthMm: 30 }, { head: c.held, widthMm: 24 }, { head: c.by, widthMm: null, left: true }], rows, pen: true }));
+  const log = anchorLogTable(ctx);
+  return log === null ? null : flow('anchor-log', pages.anchors.title, table(log));
 }
 
 export function loadsPart(ctx: Context): FlowPart {
@@ -81,7 +78,13 @@ export function loadsPart(ctx: Context): FlowPart {
   );
 }
 
-export const filmPart = (ctx: Context): FlowPart => flow('film', pages.film.title, [...filmTables(ctx).flatMap((t) => table(t)), block(<div>{filmSentences(ctx).map((s) => <p>{s}</p>)}</div>)]);
+/** Where on an end wall each spacing of the table holds. */
+function zonesSketch(ctx: Context, drawings: Drawings): FlowItem[] {
+  const sketch = drawings.fastenZones({ wMm: ctx.portrait.widthMm, hMm: 84 });
+  return sketch === null ? [] : [block(<h3>{pages.film.sketch}</h3>, true), block(<Drawn svg={sketch.svg} />)];
+}
+
+export const filmPart = (ctx: Context, drawings: Drawings): FlowPart => flow('film', pages.film.title, [...filmTables(ctx).flatMap((t) => table(t)), ...zonesSketch(ctx, drawings), block(<div>{filmSentences(ctx).map((s) => <p>{s}</p>)}</div>)]);
 
 export function materialsPart(ctx: Context): FlowPart | null {
   if (ctx.result.takeOff.lines.length === 0) return null;

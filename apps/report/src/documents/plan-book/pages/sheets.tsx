@@ -1,211 +1,226 @@
 import type { VNode } from 'preact';
-import { DoesNotFitError, ENGLISH, type Drawing, type LineType } from '@lathwork/drawing';
+import { compassPart, DoesNotFitError, ENGLISH, type Drawing } from '@lathwork/drawing';
 import type { FixedPart } from '../../../layout/book.js';
 import { Drawn } from '../../../parts/parts.js';
-import { line, markSvg, path, scaleBarSvg, svg, text } from '../../../parts/svg.js';
-import { common } from '../../../words/en/common.js';
+import { scaleBarSvg } from '../../../parts/svg.js';
+import { Table, type TableSpec } from '../../../parts/table.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
-import type { Drawings } from '../drawings.js';
-import { LINE_WORDS } from '../drawings.js';
+import type { Box, Drawings } from '../drawings.js';
+import { anchorLogTable } from '../view/lists.view.js';
 import type { Context } from '../view/context.js';
 import { compassWord } from '../view/site.view.js';
+import { fieldOf, sheetPart, type Area, type Stood, type TitleBlock } from './sheet-frame.js';
 
 const w = pages.sheets;
-const TAPE_MM = 5.4;
-const STRIP_MM = 24;
-const MARKS_MM = 46;
-const KEY_MM = 58;
-/** Keeps the thick frame whole: a stroke on the page edge is cut in half. */
-const INSET_MM = 0.35;
-
-/** Frame and the lines of the strip at the foot, one drawing under the sheet. */
-function frameSvg(widthMm: number, heightMm: number): string {
-  const top = heightMm - STRIP_MM;
-  const x0 = MARKS_MM + KEY_MM;
-  const foot = heightMm - 0.4;
-  const cell = (widthMm - x0) / 6;
-  const row = STRIP_MM / 3;
-  const upright: [number, number][] = [[3, 0], [5, 0], [2, 1], [4, 1], [5, 1], [1, 2], [3, 2], [4, 2], [5, 2]];
-  return svg(
-    widthMm,
-    heightMm,
-    '',
-    path([[INSET_MM, -0.8], [INSET_MM, foot], [widthMm - INSET_MM, foot], [widthMm - INSET_MM, -0.8]], 'cut') +
-      line([0, top], [widthMm, top], 'cut') +
-      line([MARKS_MM, top], [MARKS_MM, foot]) +
-      line([x0, top], [x0, foot]) +
-      line([x0, top + row], [widthMm, top + row], 'thin') +
-      line([x0, top + 2 * row], [widthMm, top + 2 * row], 'thin') +
-      upright.map(([i, r]) => line([x0 + i * cell, top + r * row], [x0 + i * cell, Math.min(top + (r + 1) * row, foot)], 'thin')).join(''),
-  );
-}
-
-function keySvg(used: readonly LineType[]): string {
-  const step = used.length > 5 ? 3.4 : 4.2;
-  return svg(KEY_MM - 6, 21, w.key, used.slice(0, 6).map((kind, i) => line([0, 1.9 + i * step], [13, 1.9 + i * step], kind) + text(15.5, 3 + i * step, LINE_WORDS[kind], 'small')).join(''));
-}
-
-const Cell = ({ name, value, span = 1, big = false, heading }: { name: string; value: string; span?: number; big?: boolean; heading?: string | undefined }): VNode => (
-  <div class={big ? 'big' : ''} style={`grid-column:span ${span}`}>
-    <dt>{name}</dt>
-    <dd>{heading === undefined ? value : <h2 id={heading}>{value}</h2>}</dd>
-  </div>
-);
-
-interface TitleBlock {
-  name: string;
-  title: string;
-  index: number;
-  total: number;
-}
-
-/** The fields of ISO 7200. "Checked by" says that no engineer did, unless one did. */
-const TitleBlockStrip = ({ ctx, block, used }: { ctx: Context; block: TitleBlock; used: readonly LineType[] }): VNode => {
-  const { request } = ctx;
-  const t = w.tblock;
-  return (
-    <div class="strip" style={`height:${STRIP_MM}mm;grid-template-columns:${MARKS_MM}mm ${KEY_MM}mm minmax(0,1fr)`}>
-      <div style="display:grid;grid-template-columns:18mm minmax(0,1fr);align-content:center;row-gap:1mm;padding-left:3mm;align-items:center" class="small">
-        <Drawn svg={markSvg('D1', 'pile')} />
-        <span>{w.pile}</span>
-        <Drawn svg={markSvg('F1', 'buy')} />
-        <span>{w.buy}</span>
-      </div>
-      <Drawn svg={`<div style="padding:1.4mm 3mm 0">${keySvg(used)}</div>`} />
-      <dl class="tblock">
-        <Cell name={t.title} value={block.title} span={3} big heading={block.name} />
-        <Cell name={t.number} value={`${request.planNumber}-${String(block.index).padStart(2, '0')}`} span={2} big />
-        <Cell name={t.rev} value={String(request.inputs.revision)} big />
-        <Cell name={t.owner} value={request.names.garden} span={2} />
-        <Cell name={t.type} value={w.type} span={2} />
-        <Cell name={t.date} value={request.datedOn} />
-        <Cell name={t.units} value={ctx.fig.sizeUnit()} />
-        <Cell name={t.drawn} value={request.names.drawnBy} />
-        <Cell name={t.checked} value={request.names.checkedBy ?? common.notByEngineer} span={2} />
-        <Cell name={t.status} value={ctx.status} />
-        <Cell name={t.sheet} value={fill(w.sheetOf, { n: block.index, total: block.total })} />
-        <Cell name={t.language} value={request.options.language} />
-      </dl>
-    </div>
-  );
-};
-
 const PAD_MM = 2;
 
-interface Placed {
-  drawing: Drawing;
-  /** Set in the corner of the field when the view has no heading of its own. */
-  heading: string | null;
-  fieldLeftMm: number;
-  leftMm: number;
-  topMm: number;
-}
+type ViewMaker = (box: Area) => Drawing | null;
 
-interface Area {
-  wMm: number;
-  hMm: number;
-}
-
-interface ViewMaker {
-  draw: (box: Area) => Drawing | null;
-  /** The same view without heading, which may stand larger, and the heading to set beside its gable. */
-  bare?: (box: Area) => Drawing;
-  heading?: string;
-}
-
-/** The larger of the two ways to set a view. */
-function larger(maker: ViewMaker, box: Area): { drawing: Drawing; heading: string | null } | null {
-  const whole = maker.draw(box);
-  if (whole === null) return null;
-  const bare = maker.bare?.(box);
-  const size = (d: Drawing): number => d.scale?.denominator ?? 1;
-  return bare !== undefined && maker.heading !== undefined && size(bare) < size(whole) ? { drawing: bare, heading: maker.heading } : { drawing: whole, heading: null };
-}
+const stand = (drawing: Drawing, leftMm: number, topMm: number): Stood => ({ node: <Drawn svg={drawing.svg} />, leftMm, topMm, usedLineTypes: drawing.usedLineTypes });
 
 /** Shares of the width for the first view that are tried; the one that lets the views stand largest wins. */
 const SHARES = [0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.35, 0.75] as const;
-/** A view that cannot be set at all in its share. */
-const NO_ROOM = 1e6;
+/** A view smaller than this is hard to read on site, and counts for more: two middling views are better than one large and one tiny. */
+const COARSE = 50;
+const sizeOf = (d: Drawing): number => {
+  const denominator = d.scale?.denominator ?? 1;
+  return Math.log(denominator) + 2 * Math.max(0, Math.log(denominator / COARSE));
+};
 
-function placeAt(area: Area, makers: readonly ViewMaker[], shares: readonly number[]): { placed: Placed[]; cost: number } {
-  const hMm = area.hMm - 2 * PAD_MM;
-  let left = PAD_MM;
-  let cost = 0;
-  const placed = makers.flatMap((maker, i) => {
-    const wMm = (area.wMm - PAD_MM * (makers.length + 1)) * (shares[i] ?? 0);
-    const at = left;
-    left += wMm + PAD_MM;
-    const set = larger(maker, { wMm, hMm });
-    if (set === null) return [];
-    const { drawing } = set;
-    cost += Math.log(drawing.scale?.denominator ?? 1);
-    return [{ ...set, fieldLeftMm: at, leftMm: at + Math.max(0, (wMm - drawing.widthMm) / 2), topMm: PAD_MM + Math.max(0, (hMm - drawing.heightMm) / 2) }];
-  });
-  return { placed, cost };
+interface Layout {
+  stood: Stood[];
+  /** Sum of the logarithms of the scales: the smaller, the larger the views stand. */
+  cost: number;
 }
 
-/** Views side by side, as large as the sheet lets them stand, each centred in its own field. */
-function place(area: Area, makers: readonly ViewMaker[]): Placed[] {
-  if (makers.length === 1) return placeAt(area, makers, [1]).placed;
-  let best: { placed: Placed[]; cost: number } | null = null;
+function placeAt(field: Area, makers: readonly ViewMaker[], shares: readonly number[]): Layout {
+  const hMm = field.hMm - 2 * PAD_MM;
+  let left = PAD_MM;
+  let cost = 0;
+  const stood = makers.flatMap((draw, i) => {
+    const wMm = (field.wMm - PAD_MM * (makers.length + 1)) * (shares[i] ?? 0);
+    const at = left;
+    left += wMm + PAD_MM;
+    const drawing = draw({ wMm, hMm });
+    if (drawing === null) return [];
+    cost += sizeOf(drawing);
+    return [stand(drawing, at + Math.max(0, (wMm - drawing.widthMm) / 2), PAD_MM + Math.max(0, (hMm - drawing.heightMm) / 2))];
+  });
+  return { stood, cost };
+}
+
+/** The layout that lets its views stand largest; a layout that cannot be set at all is left out. */
+function best(layouts: readonly (() => Layout | null)[]): Layout {
+  let found: Layout | null = null;
   let refusal: unknown = null;
-  for (const share of SHARES) {
+  for (const lay of layouts) {
     try {
-      const tried = placeAt(area, makers, [share, 1 - share]);
-      if (tried.cost < (best?.cost ?? NO_ROOM) - 1e-9) best = tried;
+      const tried = lay();
+      if (tried !== null && tried.cost < (found?.cost ?? Infinity) - 1e-9) found = tried;
     } catch (error) {
       if (!(error instanceof DoesNotFitError)) throw error;
       refusal = error;
     }
   }
-  if (best === null) throw refusal;
-  return best.placed;
+  if (found === null) throw refusal ?? new DoesNotFitError('no layout of the sheet fits');
+  return found;
 }
 
-function sheetPart(ctx: Context, block: TitleBlock, makers: readonly ViewMaker[]): FixedPart {
-  const widthMm = ctx.landscape.widthMm;
-  const heightMm = ctx.landscape.heightMm - TAPE_MM - 0.4;
+/** One view, or two side by side, each centred in its own field. The share of a second view may be all that the first one leaves. */
+function sideBySide(field: Area, makers: readonly ViewMaker[]): Layout {
+  if (makers.length === 1) return placeAt(field, makers, [1]);
+  const snug = (): Layout | null => {
+    const [first, second] = makers;
+    const a = first?.({ wMm: field.wMm * 0.72, hMm: field.hMm - 2 * PAD_MM });
+    if (a === null || a === undefined || second === undefined) return null;
+    const share = (a.widthMm + 0.05) / (field.wMm - 3 * PAD_MM);
+    return placeAt(field, makers, [share, 1 - share]);
+  };
+  return best([...SHARES.map((share) => () => placeAt(field, makers, [share, 1 - share])), snug]);
+}
+
+const Heading = ({ title, drawing, barMm = 38 }: { title: string; drawing: Drawing; barMm?: number }): VNode => (
+  <>
+    <p class="word" style="white-space:nowrap;text-wrap:nowrap;padding-bottom:1mm">{`${title}, ${drawing.scale?.text ?? ''}`}</p>
+    <Drawn svg={scaleBarSvg(drawing.scale?.denominator ?? 1, fill(w.scaleBar, { scale: drawing.scale?.text ?? '' }), barMm)} />
+  </>
+);
+
+const HEADING_MM = { wMm: 44, hMm: 16 };
+const COMPASS = { wMm: 53, hMm: 17 };
+/** The same things one under the other, in a strip between the two views. */
+const NARROW_MM = 23;
+const NARROW_BAR_MM = 18;
+
+/** Title, scale bar, north and storm wind of the plan, one under the other. */
+function planHeading(ctx: Context, plan: Drawing, leftMm: number, topMm: number, upright: boolean): Stood[] {
+  const compass = compassPart({ frontFacesDeg: ctx.inputs.structure.frontFacesDeg, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, upright });
+  return [{ node: <Heading title={ENGLISH.plan} drawing={plan} barMm={upright ? NARROW_BAR_MM : 38} />, leftMm, topMm, usedLineTypes: [] }, stand(compass, leftMm - (upright ? 0 : 3), topMm + HEADING_MM.hMm)];
+}
+
+type HeadingPlace = 'between' | 'narrow' | 'above';
+/** What the heading of the plan takes from the width and the height of the elevation. */
+const TAKES: Record<HeadingPlace, Box> = {
+  between: { wMm: COMPASS.wMm, hMm: 0 },
+  narrow: { wMm: NARROW_MM, hMm: 0 },
+  above: { wMm: 0, hMm: HEADING_MM.hMm + COMPASS.hMm },
+};
+const EDGE_MM = 1;
+
+/** Plan upright at the right edge, elevation standing on the foot of the field at its left, headings in what is left free. */
+function planBesideFront(ctx: Context, d: Drawings, field: Area, heading: HeadingPlace): Layout {
+  const hMm = field.hMm - 2 * PAD_MM;
+  const plan = d.barePlan({ wMm: field.wMm * 0.55, hMm });
+  const planLeft = field.wMm - EDGE_MM - plan.widthMm;
+  const takes = TAKES[heading];
+  const front = d.elevation('front', { wMm: planLeft - 2 * EDGE_MM - takes.wMm, hMm: hMm - takes.hMm }, { heading: false });
+  const free = planLeft - EDGE_MM - front.widthMm - takes.wMm;
+  const frontLeft = EDGE_MM + Math.max(0, free / 2);
+  const blockLeft = heading === 'narrow' ? frontLeft + front.widthMm + Math.max(0.5, free / 2) : planLeft - COMPASS.wMm + 2;
   return {
-    kind: 'fixed',
-    name: block.name,
-    title: block.title,
-    orientation: 'landscape',
-    render: () => {
-      const views = place({ wMm: widthMm, hMm: heightMm - STRIP_MM }, makers);
-      const used = [...new Set(views.flatMap((v) => v.drawing.usedLineTypes))];
-      return (
-        <div class="sheet" style={`height:${heightMm}mm`}>
-          <div style="position:absolute;left:0;top:0"><Drawn svg={frameSvg(widthMm, heightMm)} /></div>
-          {views.map((v) =>
-            v.heading === null ? null : (
-              <div style={`position:absolute;left:${(v.fieldLeftMm + 1).toFixed(2)}mm;top:1.5mm`}>
-                <p class="word" style="white-space:nowrap;text-wrap:nowrap;padding-bottom:1mm">{`${v.heading}, ${v.drawing.scale?.text ?? ''}`}</p>
-                <Drawn svg={scaleBarSvg(v.drawing.scale?.denominator ?? 1, fill(w.scaleBar, { scale: v.drawing.scale?.text ?? '' }))} />
-              </div>
-            ),
-          )}
-          {views.map((v) => (
-            <div style={`position:absolute;left:${v.leftMm.toFixed(2)}mm;top:${v.topMm.toFixed(2)}mm`}>
-              <Drawn svg={v.drawing.svg} />
-            </div>
-          ))}
-          <TitleBlockStrip ctx={ctx} block={block} used={used} />
-        </div>
-      );
-    },
+    stood: [
+      { node: <Heading title={`${ENGLISH.elevation.front}, ${compassWord(ctx.inputs.structure.frontFacesDeg)}`} drawing={front} />, leftMm: PAD_MM + 1, topMm: 1.5, usedLineTypes: [] },
+      ...planHeading(ctx, plan, blockLeft, 1.5, heading === 'narrow'),
+      stand(front, frontLeft, field.hMm - PAD_MM - front.heightMm),
+      stand(plan, planLeft, PAD_MM + Math.max(0, hMm - plan.heightMm) / 2),
+    ],
+    cost: sizeOf(front) + sizeOf(plan),
   };
 }
 
+function frontSheet(ctx: Context, d: Drawings, field: Area): readonly Stood[] {
+  return best([
+    () => planBesideFront(ctx, d, field, 'between'),
+    () => planBesideFront(ctx, d, field, 'above'),
+    () => planBesideFront(ctx, d, field, 'narrow'),
+    () => sideBySide(field, [(box) => d.elevation('front', box, { heading: true }), (box) => d.planView(box)]),
+  ]).stood;
+}
+
+const LOG_MIN_MM = 96;
+const LOG_ROW_MM = 9.2;
+const LOG_HEAD_MM = 18;
+
+/** Map at the left, its heading and the log at the right; or the map under its own heading where the log needs all the height. */
+function mapBesideLog(d: Drawings, field: Area, log: TableSpec, headingOverLog: boolean): Layout | null {
+  const hMm = field.hMm - 2 * PAD_MM;
+  const logTop = headingOverLog ? HEADING_MM.hMm + 5 : 0;
+  if (logTop + LOG_HEAD_MM + log.rows.length * LOG_ROW_MM > hMm) return null;
+  const map = d.anchorMap({ wMm: field.wMm - LOG_MIN_MM - 4 * PAD_MM, hMm }, { blanks: false, heading: !headingOverLog });
+  const left = map.widthMm + 3 * PAD_MM;
+  return {
+    stood: [
+      stand(map, PAD_MM, PAD_MM + (hMm - map.heightMm) / 2),
+      ...(headingOverLog ? [{ node: <Heading title={w.anchors} drawing={map} />, leftMm: left, topMm: 2 * PAD_MM, usedLineTypes: [] }] : []),
+      { node: <Table spec={log} />, leftMm: left, topMm: logTop + PAD_MM + 1.5, widthMm: field.wMm - left - 2 * PAD_MM, usedLineTypes: [] },
+    ],
+    cost: sizeOf(map),
+  };
+}
+
+/** The map with the log beside it, where both fit. */
+function anchorLayout(ctx: Context, d: Drawings, field: Area): { stood: Stood[]; hasLog: boolean } {
+  const log = anchorLogTable(ctx);
+  if (log !== null) {
+    try {
+      return { stood: best([() => mapBesideLog(d, field, log, true), () => mapBesideLog(d, field, log, false)]).stood, hasLog: true };
+    } catch (error) {
+      if (!(error instanceof DoesNotFitError)) throw error;
+    }
+  }
+  return { stood: sideBySide(field, [(box) => d.anchorMap(box, { blanks: true, heading: true })]).stood, hasLog: false };
+}
+
+/** Does the anchor log stand on the sheet of the map? If not it gets a page of its own. */
+export const logOnAnchorSheet = (ctx: Context, d: Drawings): boolean => anchorLayout(ctx, d, fieldOf(ctx)).hasLog;
+
+const NAME_AND_CHAIN_MM = 24;
+const SKETCH_MIN_MM = 52;
+
+/** The film sheets at the top; the zones of the batten screws in the corner that the smaller sheets leave free. */
+function filmSheet(ctx: Context, d: Drawings, field: Area): readonly Stood[] {
+  const hMm = field.hMm - 2 * PAD_MM;
+  const film = d.filmLayout({ wMm: field.wMm - 2 * PAD_MM, hMm });
+  if (film === null) return [];
+  const alone = [stand(film, PAD_MM, PAD_MM + Math.max(0, (hMm - film.heightMm) / 2))];
+  const mm = (metres: number): number => (metres * 1000) / (film.scale?.denominator ?? 1);
+  const [first, ...others] = [...ctx.result.geometry.filmSheets].sort((a, b) => Math.max(b.lengthM, b.widthM) - Math.max(a.lengthM, a.widthM));
+  if (first === undefined || others.length === 0) return alone;
+  const left = mm(Math.max(first.lengthM, first.widthM)) + NAME_AND_CHAIN_MM;
+  const top = HEADING_MM.hMm + NAME_AND_CHAIN_MM + Math.max(...others.map((o) => mm(Math.min(o.lengthM, o.widthM))));
+  const box = { wMm: Math.min(field.wMm - left - PAD_MM, 150), hMm: hMm - top };
+  // Only where the sheets stand in one row, so that the corner under the small ones is free.
+  const oneRow = film.heightMm < HEADING_MM.hMm + NAME_AND_CHAIN_MM + mm(Math.min(first.lengthM, first.widthM)) + 4;
+  const sketch = oneRow && box.hMm >= SKETCH_MIN_MM && box.wMm > 100 ? d.fastenZones(box) : null;
+  if (sketch === null) return alone;
+  return [stand(film, PAD_MM, PAD_MM), { node: <p class="word">{pages.film.sketch}</p>, leftMm: left, topMm: top, usedLineTypes: [] }, stand(sketch, left, top + 6)];
+}
+
+/** The walls with openings that no other sheet shows. */
+function otherSides(ctx: Context, d: Drawings): ViewMaker[] {
+  const has = (wall: string): boolean => ctx.result.geometry.openings.some((o) => o.wall === wall);
+  const sides = (['left', 'back'] as const).filter(has);
+  // Eave and ridge stand on the sheet before; left out here where two views share the width.
+  return sides.map((side) => (box) => d.elevation(side, box, { heading: true, heights: sides.length === 1 }));
+}
+
 /** The drawing sheets, on their side, each with frame, line key and title block. */
-export function sheetParts(ctx: Context, d: Drawings): FixedPart[] {
-  const hasFilm = d.filmLayout({ wMm: ctx.landscape.widthMm - 2 * PAD_MM, hMm: ctx.landscape.heightMm - TAPE_MM - STRIP_MM - 4 * PAD_MM }) !== null;
-  const total = hasFilm ? 4 : 3;
-  const block = (index: number, name: string, title: string): TitleBlock => ({ name, title, index, total });
-  const sheets = [
-    sheetPart(ctx, block(1, 'sheet-front', w.front), [{ draw: (box) => d.elevation('front', box, true), bare: (box) => d.elevation('front', box, false), heading: `${ENGLISH.elevation.front}, ${compassWord(ctx.inputs.structure.frontFacesDeg)}` }, { draw: (box) => d.planView(box) }]),
-    sheetPart(ctx, block(2, 'sheet-sides', w.sides), [{ draw: (box) => d.elevation('right', box, true) }, { draw: (box) => d.section(box) }]),
-    sheetPart(ctx, block(3, 'sheet-anchors', w.anchors), [{ draw: (box) => d.anchorMap(box) }]),
+export function sheetParts(ctx: Context, d: Drawings): { arrangement: FixedPart[]; anchors: FixedPart; film: FixedPart | null } {
+  const field = fieldOf(ctx);
+  const hasFilm = d.filmLayout({ wMm: field.wMm - 2 * PAD_MM, hMm: field.hMm - 2 * PAD_MM }) !== null;
+  const others = otherSides(ctx, d);
+  const total = 3 + (others.length > 0 ? 1 : 0) + (hasFilm ? 1 : 0);
+  let index = 0;
+  const block = (name: string, title: string): TitleBlock => ({ name, title, index: (index += 1), total });
+  const arrangement = [
+    sheetPart(ctx, block('sheet-front', w.front), (f) => frontSheet(ctx, d, f)),
+    sheetPart(ctx, block('sheet-sides', w.sides), (f) => sideBySide(f, [(box) => d.elevation('right', box, { heading: true }), (box) => d.section(box)]).stood),
+    ...(others.length === 0 ? [] : [sheetPart(ctx, block('sheet-others', w.others), (f) => sideBySide(f, others).stood)]),
   ];
-  return hasFilm ? [...sheets, sheetPart(ctx, block(4, 'sheet-film', w.film), [{ draw: (box) => d.filmLayout(box) }])] : sheets;
+  return {
+    arrangement,
+    anchors: sheetPart(ctx, block('sheet-anchors', w.anchors), (f) => anchorLayout(ctx, d, f).stood),
+    film: hasFilm ? sheetPart(ctx, block('sheet-film', w.film), (f) => filmSheet(ctx, d, f)) : null,
+  };
 }

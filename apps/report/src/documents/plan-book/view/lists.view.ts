@@ -34,6 +34,18 @@ function grouped(lines: readonly TakeOffLine[], row: (line: TakeOffLine) => Row)
   return out;
 }
 
+/** Cells to write in what each anchor took. */
+export function anchorLogTable(ctx: Context): TableSpec | null {
+  // Without a demand there is still a pull to write down; a lean-to's wall side is not anchored in the ground.
+  const unassessed = ctx.result.geometry.posts.filter((p) => ctx.inputs.structure.kind !== 'leanTo' || p.row === 'A').map((p) => ({ postId: p.postId, demandN: null }));
+  const posts = ctx.result.anchorage.posts.length > 0 ? ctx.result.anchorage.posts : ctx.inputs.structure.anchor.kind === 'none' ? [] : unassessed;
+  if (posts.length === 0) return null;
+  const c = pages.anchors.cols;
+  const pen = '\u00a0';
+  const rows = posts.map((p) => ({ cells: [p.postId, p.demandN === null ? common.notAssessed : ctx.fig.force(p.demandN), pen, pen, pen, pen] }));
+  return { caption: pages.anchors.log, columns: [{ head: c.post, widthMm: 11 }, { head: c.demand, widthMm: 31 }, { head: c.depth, widthMm: 15 }, { head: c.pulled, widthMm: 17 }, { head: c.held, widthMm: 13 }, { head: c.by, widthMm: null, left: true }], rows, pen: true };
+}
+
 const m = pages.materials;
 
 export function allTable(ctx: Context): TableSpec {
