@@ -6,9 +6,12 @@ const { abs } = Math;
 /**
  * Gives: one backward (implicit) Euler step of a network of heat stores and conductances.
  * Model: (C/dt + G) T_new = C/dt T_old + gains; backward Euler is L-stable, so a film that reacts in seconds may be
- * stepped by a quarter of an hour without ringing (Hairer and Wanner, Solving ODEs II, IV.3).
+ * stepped by a quarter of an hour without ringing (Hairer and Wanner, Solving ODEs II, IV.3). The first stores may be
+ * held: columns whose conductances stay the same over many steps (soil). They are eliminated once, top-down along each
+ * column (the tridiagonal algorithm, Golub and Van Loan section 4.3), and a step only carries their right side along.
  * Assumptions: conductances are held over the step (taken from the last step's temperatures).
- * Validity: capacities >= 0; every unknown has a capacity or a way out. All work arrays are made once.
+ * Validity: capacities >= 0; every unknown has a capacity or a way out; a held store is linked to one later store only.
+ * All work arrays are made once.
  * Fields: conductances W/K, capacities J/K, gains W, temperatures in one scale throughout.
  */
 export class HeatNetwork {
@@ -17,7 +20,21 @@ export class HeatNetwork {
   private readonly a: Float64Array;
   private readonly b: Float64Array;
   private readonly outflow: Float64Array;
+  /** Capacity over the step's length, for the length it was last asked for. */
+  private readonly storeWPerK: Float64Array;
+  private stepS = 0;
   private inflowW = 0;
+  private held = 0;
+  private loose: Float64Array;
+  private readonly next: Int32Array;
+  private readonly linkWPerK: Float64Array;
+  private readonly pivot: Float64Array;
+  private readonly share: Float64Array;
+  /** What the held columns add to the diagonal of the stores they end at, and to every store's inflow, outflow and total. */
+  private readonly foot: Float64Array;
+  private readonly heldIn: Float64Array;
+  private readonly heldOut: Float64Array;
+  private heldInflowW = 0;
 
   constructor(
     readonly size: number,
@@ -28,45 +45,103 @@ export class HeatNetwork {
     this.a = new Float64Array(size * size);
     this.b = new Float64Array(size);
     this.outflow = new Float64Array(size);
+    this.storeWPerK = new Float64Array(size);
+    this.loose = this.b;
+    this.next = new Int32Array(size);
+    this.linkWPerK = new Float64Array(size);
+    this.pivot = new Float64Array(size);
+    this.share = new Float64Array(size);
+    this.foot = new Float64Array(size);
+    this.heldIn = new Float64Array(size);
+    this.heldOut = new Float64Array(size);
   }
 
-  /** Starts a step: stored heat on the diagonal, everything else empty. */
-  begin(stepS: number): void {
-    this.a.fill(0);
-    this.outflow.fill(0);
-    this.inflowW = 0;
-    for (let i = 0; i < this.size; i++) {
-      const c = this.capacityJPerK[i]! / stepS;
-      this.previous[i] = this.temperature[i]!;
-      this.a[i * this.size + i] = c;
-      this.b[i] = c * this.temperature[i]!;
+  /** Starts anew with the first `count` stores held; give their links and boundaries next, then `fold`. */
+  hold(count: number): void {
+    this.held = count;
+    this.loose = this.b.subarray(count);
+    this.next.fill(-1);
+    for (const held of [this.linkWPerK, this.foot, this.heldIn, this.heldOut]) held.fill(0);
+    this.heldInflowW = 0;
+  }
+
+  /** The one link of a held store to a later one. */
+  heldLink(i: number, later: number, conductanceWPerK: number): void {
+    if (i >= this.held || later <= i || this.next[i] !== -1) throw new Error(`a held store has one link, to a later store: ${i} to ${later}`);
+    this.next[i] = later;
+    this.linkWPerK[i] = conductanceWPerK;
+  }
+
+  /** A way out of a held store to a given temperature. */
+  heldBoundary(i: number, conductanceWPerK: number, temperature: number): void {
+    this.heldOut[i] = this.heldOut[i]! + conductanceWPerK;
+    this.heldIn[i] = this.heldIn[i]! + conductanceWPerK * temperature;
+    this.heldInflowW += conductanceWPerK * temperature;
+  }
+
+  /** Eliminates the held columns for steps of this length. */
+  fold(stepS: number): void {
+    this.setStep(stepS);
+    for (let i = 0; i < this.held; i++) {
+      const g = this.linkWPerK[i]!;
+      const pivot = this.storeWPerK[i]! + this.heldOut[i]! + g + this.foot[i]!;
+      this.pivot[i] = pivot;
+      this.share[i] = g / pivot;
+      const to = this.next[i]!;
+      if (to >= 0) this.foot[to] = this.foot[to]! + g - (g * g) / pivot;
     }
   }
 
-  /** Heat flows between two stores in proportion to their difference. */
+  private setStep(stepS: number): void {
+    if (stepS === this.stepS) return;
+    this.stepS = stepS;
+    for (let i = 0; i < this.size; i++) this.storeWPerK[i] = this.capacityJPerK[i]! / stepS;
+  }
+
+  /** Starts a step: stored heat and the held columns' share on the diagonal, everything else empty. */
+  begin(stepS: number): void {
+    this.setStep(stepS);
+    const { b, held, size, temperature, previous } = this;
+    const m = size - held;
+    this.a.fill(0, 0, m * m);
+    this.inflowW = this.heldInflowW;
+    for (let i = 0; i < size; i++) {
+      const t = temperature[i]!;
+      previous[i] = t;
+      this.outflow[i] = this.heldOut[i]!;
+      b[i] = this.storeWPerK[i]! * t + this.heldIn[i]!;
+    }
+    for (let i = held; i < size; i++) this.a[(i - held) * (m + 1)] = this.storeWPerK[i]! + this.foot[i]!;
+    for (let i = 0; i < held; i++) {
+      const to = this.next[i]!;
+      if (to >= 0) b[to] = b[to]! + this.share[i]! * b[i]!;
+    }
+  }
+
+  /** Heat flows between two stores, neither of them held, in proportion to their difference. */
   link(i: number, j: number, conductanceWPerK: number): void {
-    const n = this.size;
-    this.a[i * n + i] = this.a[i * n + i]! + conductanceWPerK;
-    this.a[j * n + j] = this.a[j * n + j]! + conductanceWPerK;
-    this.a[i * n + j] = this.a[i * n + j]! - conductanceWPerK;
-    this.a[j * n + i] = this.a[j * n + i]! - conductanceWPerK;
+    this.linkAffine(i, j, 0, conductanceWPerK, conductanceWPerK);
   }
 
   /** A flow from i to j that follows i's own slope and j's own slope: base + from*T_i - to*T_j (vapour between wet things). */
   linkAffine(i: number, j: number, base: number, from: number, to: number): void {
-    const n = this.size;
-    this.a[i * n + i] = this.a[i * n + i]! + from;
-    this.a[i * n + j] = this.a[i * n + j]! - to;
-    this.b[i] = this.b[i]! - base;
-    this.a[j * n + j] = this.a[j * n + j]! + to;
-    this.a[j * n + i] = this.a[j * n + i]! - from;
-    this.b[j] = this.b[j]! + base;
+    const { a, b, held } = this;
+    const n = this.size - held;
+    const r = i - held;
+    const q = j - held;
+    a[r * n + r] = a[r * n + r]! + from;
+    a[r * n + q] = a[r * n + q]! - to;
+    a[q * n + q] = a[q * n + q]! + to;
+    a[q * n + r] = a[q * n + r]! - from;
+    if (base === 0) return;
+    b[i] = b[i]! - base;
+    b[j] = b[j]! + base;
   }
 
-  /** Heat flows to a place whose temperature is given (outside air, sky, deep soil). */
+  /** Heat flows to a place whose temperature is given (outside air, sky). */
   boundary(i: number, conductanceWPerK: number, temperature: number): void {
-    const n = this.size;
-    this.a[i * n + i] = this.a[i * n + i]! + conductanceWPerK;
+    const at = (i - this.held) * (this.size - this.held + 1);
+    this.a[at] = this.a[at]! + conductanceWPerK;
     this.b[i] = this.b[i]! + conductanceWPerK * temperature;
     this.outflow[i] = this.outflow[i]! + conductanceWPerK;
     this.inflowW += conductanceWPerK * temperature;
@@ -77,20 +152,26 @@ export class HeatNetwork {
     this.inflowW += watts;
   }
 
-  /** Ends a step: solves and takes over the new temperatures. */
+  /** Ends a step: solves and takes over the new temperatures, last the held columns' from where they end downwards. */
   solve(): void {
-    solveInPlace(this.a, this.b, this.size);
-    this.temperature.set(this.b);
+    const { b, held } = this;
+    solveInPlace(this.a, this.loose, this.size - held);
+    for (let i = held - 1; i >= 0; i--) {
+      const to = this.next[i]!;
+      b[i] = (to >= 0 ? b[i]! + this.linkWPerK[i]! * b[to]! : b[i]!) / this.pivot[i]!;
+    }
+    this.temperature.set(b);
   }
 
   /**
    * Heat that cannot be accounted for over the step just solved, W: what came in from outside less what went out less
    * what the stores took up. Flows between stores cancel only if every link was entered evenly on both sides.
    */
-  residualW(stepS: number): number {
+  residualW(): number {
     let left = this.inflowW;
     for (let i = 0; i < this.size; i++) {
-      left -= this.outflow[i]! * this.temperature[i]! + (this.capacityJPerK[i]! * (this.temperature[i]! - this.previous[i]!)) / stepS;
+      const t = this.temperature[i]!;
+      left -= this.outflow[i]! * t + this.storeWPerK[i]! * (t - this.previous[i]!);
     }
     return abs(left);
   }

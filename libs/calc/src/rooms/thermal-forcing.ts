@@ -5,6 +5,7 @@ import { clearSkyC, slantTransmissionFrac } from '../physics/radiation.js';
 import { cosIncidence, extraterrestrialNormalWPerM2, planeFromSun, sunPosition } from '../physics/sun.js';
 import { cited } from '../sources/cite.js';
 import type { Shelter } from './thermal-shelter.js';
+import { saturationPa } from './thermal-vapour.js';
 
 export const STEP_MIN = 15;
 export const STEPS_PER_DAY = (24 * 60) / STEP_MIN;
@@ -14,7 +15,8 @@ export interface Forcing {
   dayOfYear: number;
   airC: Float64Array;
   meanAirC: number;
-  dewC: number;
+  /** Vapour pressure outside, Pa: saturated at the dew point, which is never above the air. */
+  dampPa: Float64Array;
   /** Sky temperature at its middle, and half its spread. */
   skyC: Float64Array;
   skySpreadK: Float64Array;
@@ -112,7 +114,7 @@ export const forcingOf = (shelter: Shelter, latitudeDeg: number, day: HourlyDay)
     dayOfYear: day.dayOfYear,
     airC,
     meanAirC: day.airC.reduce((a, t) => a + t, 0) / day.airC.length,
-    dewC: day.dewPointC,
+    dampPa: airC.map((t) => saturationPa(Math.min(day.dewPointC, t))),
     skyC: mid,
     skySpreadK: airC.map((t, k) => (mid[k] ?? t) - clearSkyC(t, day.dewPointC, -1)),
     sunUp: Uint8Array.from(intoSteps(day.globalWPerM2), (g) => (g > 20 ? 1 : 0)),

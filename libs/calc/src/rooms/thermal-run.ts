@@ -10,7 +10,7 @@ import type { Draw } from './thermal-draws.js';
 import { STEPS_PER_DAY, STEP_MIN, type Forcing } from './thermal-forcing.js';
 import { nodesOf, type Nodes } from './thermal-nodes.js';
 import type { Shelter, Variant } from './thermal-shelter.js';
-import { dampnessSlope, PSYCHROMETRIC_PA_PER_K, saturationPa } from './thermal-vapour.js';
+import { PSYCHROMETRIC_PA_PER_K, saturationPa, slopeAtPaPerK } from './thermal-vapour.js';
 
 /** Taken once: looked up millions of times in a plan. */
 const { min, max } = Math;
@@ -34,7 +34,8 @@ export interface DayTrace {
 
 /**
  * One shelter run in one way. All arrays are made here once; `step` allocates nothing.
- * Order of a step: conductances from the last step's temperatures, one implicit solve, then film wetness.
+ * Order of a step: conductances from the last step's temperatures, one implicit solve, then film wetness. What the
+ * wetness needed of the new temperatures is kept for the next step, and the soil is folded into the floor once a run.
  */
 export class ThermalRun {
   readonly nodes: Nodes;
@@ -44,15 +45,21 @@ export class ThermalRun {
   private readonly filmKg = new Float64Array(4);
   private readonly eps = new Float64Array(4);
   private readonly through = new Float64Array(4);
+  /** Of the inner faces of roof and wall film (0, 1) and the outer film (2, 3): saturation pressure at their last temperature. */
+  private readonly facePa = new Float64Array(4);
+  /** Convection of the inner faces with the air, W/(m2 K). */
+  private readonly faceWPerM2K = new Float64Array(2);
+  /** Convection of each floor with the air over it, W/(m2 K). */
+  private readonly floorWPerM2K = new Float64Array(2);
+  /** Inner faces of roof and wall: the second film's where there is one. */
+  private readonly inner: readonly [number, number];
+  private readonly gamma: number;
   private airFlowM3PerS = 0;
   private skyC = 0;
   private outC = 0;
   private rowOn = false;
   private draw!: Draw;
   private f!: Forcing;
-  private deepC = 0;
-  private edgeC = 0;
-  private edgeG = 0;
 
   constructor(
     private readonly s: Shelter,
@@ -61,6 +68,9 @@ export class ThermalRun {
   ) {
     this.nodes = nodesOf(s, variant);
     this.network = new HeatNetwork(this.nodes.size, this.nodes.capacity);
+    const [roof = 0, wall = 0] = variant.secondFilm ? this.nodes.second : this.nodes.film;
+    this.inner = [roof, wall];
+    this.gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
   }
 
   /** Sets soil from the year's wave and everything else from the day's mean air. */
@@ -85,10 +95,8 @@ export class ThermalRun {
   run(f: Forcing, ground: GroundYear, draw: Draw, days: number): DayTrace {
     this.f = f;
     this.draw = draw;
-    this.deepC = this.soilC(ground, f.dayOfYear, SOIL_DEEP_M) + draw.deepSoilK;
-    // Soil just outside the edge follows neither the season alone nor the day alone: half and half.
-    this.edgeC = 0.5 * this.soilC(ground, f.dayOfYear, 0.2) + 0.5 * f.meanAirC;
-    this.edgeG = edgeWPerK(this.s.floorM2, this.s.perimeterM, draw.soilWPerMK);
+    this.foldSoil(ground);
+    this.readFaces();
     this.trace.largestResidualW = 0;
     for (let d = 0; d < days; d++) for (let k = 0; k < STEPS_PER_DAY; k++) this.step(k);
     return this.trace;
@@ -109,15 +117,15 @@ export class ThermalRun {
     const outside = outsideWPerM2K(wind);
     this.setFilm();
     n.begin(STEP_S);
-    this.soil();
     this.longWave();
     this.convection(outside);
-    this.outsideDew(outside);
+    this.outsideDew(k, outside);
     this.airAndVapour(k, wind);
     this.sun(k);
     n.solve();
-    this.trace.largestResidualW = max(this.trace.largestResidualW, n.residualW(STEP_S));
-    this.wetFilm(outside);
+    this.trace.largestResidualW = max(this.trace.largestResidualW, n.residualW());
+    this.readFaces();
+    this.wetFilm(k, outside);
     this.trace.airC[k] = n.temperature[at.cropAir]!;
     this.trace.leafC[k] = n.temperature[at.leaf]!;
   }
@@ -140,23 +148,42 @@ export class ThermalRun {
     return min(1, this.filmKg[face]! / FULL_SHEET_KG_PER_M2);
   }
 
-  private soil(): void {
+  /** The soil of one draw does not change from step to step: its columns are given to the network once, deepest layer first. */
+  private foldSoil(ground: GroundYear): void {
     const n = this.network;
     const at = this.nodes;
     const k = this.draw.soilWPerMK;
     const top = this.s.floorMoist ? k : k * SOIL.dryTopFactor;
+    const day = this.f.dayOfYear;
+    n.hold(at.soil.length * SOIL_LAYERS_M.length);
     for (let c = 0; c < at.soil.length; c++) {
       const column = at.soil[c]!;
       const area = at.soilM2[c]!;
-      n.link(at.floor[c]!, column[0]!, area / (at.finish[c]!.resistanceM2KPerW + SOIL_LAYERS_M[0] / 2 / top));
-      for (let i = 0; i + 1 < column.length; i++) {
-        const upper = SOIL_LAYERS_M[i]! / 2 / (i < 3 ? top : k);
-        const lower = SOIL_LAYERS_M[i + 1]! / 2 / (i + 1 < 3 ? top : k);
-        n.link(column[i]!, column[i + 1]!, area / (upper + lower));
+      const last = column.length - 1;
+      n.heldBoundary(column[last]!, (area * k) / (SOIL_DEEP_M - MID_DEPTH_M[last]!), this.soilC(ground, day, SOIL_DEEP_M) + this.draw.deepSoilK);
+      for (let i = last; i > 0; i--) {
+        const upper = SOIL_LAYERS_M[i - 1]! / 2 / (i - 1 < 3 ? top : k);
+        const lower = SOIL_LAYERS_M[i]! / 2 / (i < 3 ? top : k);
+        n.heldLink(column[i]!, column[i - 1]!, area / (upper + lower));
       }
-      n.boundary(column[column.length - 1]!, (area * k) / (SOIL_DEEP_M - MID_DEPTH_M[MID_DEPTH_M.length - 1]!), this.deepC);
+      n.heldLink(column[0]!, at.floor[c]!, area / (at.finish[c]!.resistanceM2KPerW + SOIL_LAYERS_M[0] / 2 / top));
     }
-    n.boundary(at.soil[0]![2]!, this.edgeG, this.edgeC);
+    // Soil just outside the edge follows neither the season alone nor the day alone: half and half.
+    const edgeC = 0.5 * this.soilC(ground, day, 0.2) + 0.5 * this.f.meanAirC;
+    n.heldBoundary(at.soil[0]![2]!, edgeWPerK(this.s.floorM2, this.s.perimeterM, k), edgeC);
+    n.fold(STEP_S);
+  }
+
+  /** Pressures and convection at the faces of the film, from the temperatures just found. */
+  private readFaces(): void {
+    const t = this.network.temperature;
+    const at = this.nodes;
+    for (let g = 0; g < 2; g++) {
+      const inner = this.inner[g as 0 | 1];
+      this.facePa[g] = saturationPa(t[inner]!);
+      this.facePa[g + 2] = this.variant.secondFilm ? saturationPa(t[at.film[g]!]!) : this.facePa[g]!;
+      this.faceWPerM2K[g] = g === 0 ? this.level(at.air, inner, this.s.roofCos) : uprightWPerM2K(t[inner]! - t[at.air]!);
+    }
   }
 
   /** A face inside sends heat rays to each film in its way, and what they let through on to the sky and the ground outside. */
@@ -214,10 +241,10 @@ export class ThermalRun {
   private filmLongWave(): void {
     const { network: n, nodes: at, s } = this;
     const t = n.temperature;
-    const inner = this.variant.secondFilm ? at.second : at.film;
+    const inner = this.inner;
     const e0 = this.eps[this.variant.secondFilm ? 2 : 0]!;
     const e1 = this.eps[this.variant.secondFilm ? 3 : 1]!;
-    n.link(inner[0]!, inner[1]!, s.coverM2[0] * s.roofToWallFrac * e0 * e1 * longWaveSlope(t[inner[0]!]!, t[inner[1]!]!));
+    n.link(inner[0], inner[1], s.coverM2[0] * s.roofToWallFrac * e0 * e1 * longWaveSlope(t[inner[0]]!, t[inner[1]]!));
     for (let g = 0; g < 2; g++) {
       const area = s.coverM2[g as 0 | 1];
       const film = at.film[g]!;
@@ -243,7 +270,9 @@ export class ThermalRun {
     const last = at.floor.length - 1;
     for (let c = 0; c <= last; c++) {
       const over = c === last ? at.cropAir : air;
-      n.link(at.floor[c]!, over, at.soilM2[c]! * this.level(at.floor[c]!, over, 1) * this.draw.massFactor);
+      const h = this.level(at.floor[c]!, over, 1);
+      this.floorWPerM2K[c] = h;
+      n.link(at.floor[c]!, over, at.soilM2[c]! * h * this.draw.massFactor);
     }
     n.link(at.leaf, at.cropAir, 2 * s.leafM2 * bodyWPerM2K(t[at.leaf]! - t[at.cropAir]!, LEAF.lengthM));
     for (let w = 0; w < at.water.length; w++) {
@@ -251,8 +280,8 @@ export class ThermalRun {
     }
     for (let g = 0; g < 2; g++) {
       const area = s.coverM2[g as 0 | 1];
-      const inner = this.variant.secondFilm ? at.second[g]! : at.film[g]!;
-      n.link(inner, air, area * (g === 0 ? this.level(air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - t[air]!)));
+      const inner = this.inner[g as 0 | 1];
+      n.link(inner, air, area * this.faceWPerM2K[g]!);
       if (this.variant.secondFilm) n.link(inner, at.film[g]!, area * GAP_WPERM2K);
       n.boundary(at.film[g]!, area * outside, this.outC);
     }
@@ -278,47 +307,42 @@ export class ThermalRun {
     // Half of the last step's flow: buoyancy and temperature would otherwise chase each other.
     this.airFlowM3PerS = 0.5 * flow + 0.5 * this.airFlowM3PerS;
     const g = RHO_CP_SEA * s.pressureRatio * (293.15 / (this.outC + 273.15)) * this.airFlowM3PerS;
-    const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
     n.boundary(at.air, g, this.outC);
-    n.boundary(at.vapour, g, saturationPa(min(this.f.dewC, this.outC)) / gamma);
+    n.boundary(at.vapour, g, this.f.dampPa[k]! / this.gamma);
     if (s.floorMoist) {
-      const last = at.floor.length - 1;
-      for (let c = 0; c <= last; c++) {
-        const over = c === last ? at.cropAir : at.air;
-        this.exchange(at.floor[c]!, at.soilM2[c]! * at.finish[c]!.wetFrac * this.level(at.floor[c]!, over, 1), gamma);
+      for (let c = 0; c < at.floor.length; c++) {
+        const floor = at.floor[c]!;
+        this.exchange(floor, saturationPa(t[floor]!), at.soilM2[c]! * at.finish[c]!.wetFrac * this.floorWPerM2K[c]!);
       }
     }
     for (let c = 0; c < 2; c++) {
-      const inner = this.variant.secondFilm ? at.second[c]! : at.film[c]!;
-      const condensing = t[at.vapour]! * gamma > saturationPa(t[inner]!);
-      const area = s.coverM2[c as 0 | 1];
+      const condensing = t[at.vapour]! * this.gamma > this.facePa[c]!;
       if (!condensing && this.filmKg[c]! <= 0) continue;
-      const h = c === 0 ? this.level(at.air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - ti);
-      this.exchange(inner, area * h * (condensing ? 1 : this.sheetFrac(c)), gamma);
+      const wetM2 = s.coverM2[c as 0 | 1] * (condensing ? 1 : this.sheetFrac(c));
+      this.exchange(this.inner[c as 0 | 1], this.facePa[c]!, wetM2 * this.faceWPerM2K[c]!);
     }
   }
 
   /** Dew and rime on the outer face give heat to a film that is colder than the dew point, and take it back in the morning. */
-  private outsideDew(outside: number): void {
+  private outsideDew(k: number, outside: number): void {
     const { network: n, nodes: at, s } = this;
-    const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
-    const damp = saturationPa(min(this.f.dewC, this.outC));
+    const damp = this.f.dampPa[k]!;
     for (let g = 0; g < 2; g++) {
-      const film = at.film[g]!;
-      const t = n.temperature[film]!;
-      const held = saturationPa(t);
+      const held = this.facePa[g + 2]!;
       const wetPart = damp > held ? 1 : this.sheetFrac(g + 2);
       if (wetPart <= 0) continue;
-      const slope = dampnessSlope(t);
-      n.boundary(film, (s.coverM2[g as 0 | 1] * outside * wetPart * slope) / gamma, t + (damp - held) / slope);
+      const film = at.film[g]!;
+      const t = n.temperature[film]!;
+      const slope = slopeAtPaPerK(t, held);
+      n.boundary(film, (s.coverM2[g as 0 | 1] * outside * wetPart * slope) / this.gamma, t + (damp - held) / slope);
     }
   }
 
   /** Vapour between a wet face and the air, as heat (Lewis relation), linear about the face's last temperature. */
-  private exchange(node: number, conductance: number, gamma: number): void {
+  private exchange(node: number, facePa: number, conductance: number): void {
     const t = this.network.temperature[node]!;
-    const slope = dampnessSlope(t) / gamma;
-    this.network.linkAffine(node, this.nodes.vapour, conductance * (saturationPa(t) / gamma - slope * t), conductance * slope, conductance);
+    const slope = slopeAtPaPerK(t, facePa) / this.gamma;
+    this.network.linkAffine(node, this.nodes.vapour, conductance * (facePa / this.gamma - slope * t), conductance * slope, conductance);
   }
 
   private sun(k: number): void {
@@ -339,16 +363,12 @@ export class ThermalRun {
   }
 
   /** Dew on a film grows while the air beside it is damper than the film, and dries off by day. */
-  private wetFilm(outside: number): void {
-    const { nodes: at, s } = this;
-    const t = this.network.temperature;
-    const gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
-    const outsideDamp = saturationPa(min(this.f.dewC, this.outC)) / gamma;
+  private wetFilm(k: number, outside: number): void {
+    const vapour = this.network.temperature[this.nodes.vapour]!;
+    const outsideDamp = this.f.dampPa[k]! / this.gamma;
     for (let g = 0; g < 2; g++) {
-      const inner = this.variant.secondFilm ? at.second[g]! : at.film[g]!;
-      const h = g === 0 ? this.level(at.air, inner, s.roofCos) : uprightWPerM2K(t[inner]! - t[at.air]!);
-      this.gather(g, h * (t[at.vapour]! - saturationPa(t[inner]!) / gamma));
-      this.gather(g + 2, outside * (outsideDamp - saturationPa(t[at.film[g]!]!) / gamma));
+      this.gather(g, this.faceWPerM2K[g]! * (vapour - this.facePa[g]! / this.gamma));
+      this.gather(g + 2, outside * (outsideDamp - this.facePa[g + 2]! / this.gamma));
     }
   }
 

@@ -12,5 +12,5 @@ export const PSYCHROMETRIC_PA_PER_K = cited(66.5, '1', 'ASHRAE-F17-1', '1006 x 1
  */
 export const saturationPa = (tC: number): number => 610.94 * exp((17.625 * tC) / (tC + 243.04));
 
-/** Slope of the above, Pa/K. */
-export const dampnessSlope = (tC: number): number => (saturationPa(tC) * 17.625 * 243.04) / (tC + 243.04) ** 2;
+/** Slope of the above at a temperature whose saturation pressure is at hand, Pa/K. */
+export const slopeAtPaPerK = (tC: number, saturatedPa: number): number => (saturatedPa * (17.625 * 243.04)) / ((tC + 243.04) * (tC + 243.04));
