@@ -27,7 +27,8 @@ export interface ChainLayout {
 }
 
 /** Room beyond the last chain of a side: letters of a second unit under the line need more than a tick does. */
-export const beyondChain = (layout: ChainLayout | undefined): number => (layout === undefined ? 0 : layout.places.some((p) => p.kind === 'stacked') ? 4.6 : layout.extraMm > 0 ? 3 : 1.8);
+export const beyondChain = (layout: ChainLayout | undefined): number =>
+  layout === undefined ? 0 : layout.places.some((p) => p.kind === 'stacked') ? 4.6 : layout.extraMm > 0 ? 3 : 1.8;
 
 const fitsStacked = ([first, second]: LengthText, room: number): boolean => Math.max(textWidth(first), textWidth(second)) <= room - 1;
 

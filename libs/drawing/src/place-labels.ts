@@ -105,14 +105,19 @@ function anywhere(plate: Plate, mark: MarkToPlace, bounds: Rect): Choice | null 
   return null;
 }
 
-/** Places marks one after another where they cover nothing; throws rather than lay one over another. */
-export function placeMarks(plate: Plate, marks: readonly MarkToPlace[], bounds: Rect): void {
+/** Places marks one after another where they cover nothing; returns those without a place rather than lay one over another. */
+export function placeMarks(plate: Plate, marks: readonly MarkToPlace[], bounds: Rect): string[] {
+  const unplaced: string[] = [];
   for (const mark of marks) {
     const choice = onTheThing(plate, mark, bounds) ?? anywhere(plate, mark, bounds);
-    if (choice === null) throw new DoesNotFitError(`no room for the mark ${mark.label}`);
+    if (choice === null) {
+      unplaced.push(mark.label);
+      continue;
+    }
     if (choice.leader) plate.leader(choice.centre, choice.at);
     drawMark(plate, choice.centre, mark.label, mark.source);
   }
+  return unplaced;
 }
 
 /**

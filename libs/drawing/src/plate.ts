@@ -1,9 +1,11 @@
 import {
+  boxesMeet,
   escapeXml,
   hatchLines,
   num,
   overlap,
   textRect,
+  textSize,
   turnedCorners,
   turnedRect,
   type Anchor,
@@ -11,7 +13,7 @@ import {
   type Rect,
   type TextClass,
 } from './primitives.js';
-import { LINE_TYPES, type Drawing, type LineType, type Scale, type XY } from './types.js';
+import { DoesNotFitError, LINE_TYPES, type Drawing, type Fit, type LineType, type Scale, type XY } from './types.js';
 
 /** Classes that are drawn with a line type; `face` and `tag` are outlines filled with paper white. */
 export type Stroke = LineType | 'tick' | 'face' | 'facethin' | 'facecut' | 'tag' | 'box' | 'box solid' | 'poche' | 'dot' | 'solid' | 'blank';
@@ -26,6 +28,20 @@ interface Lettering {
   anchor: Anchor;
   turnDeg: number;
 }
+
+type Given = { unplaced: readonly string[]; fit: Fit };
+
+/** Corners of what a text inks: capitals above its foot, brackets below, turned as the text is. */
+function inkCorners({ x, y, s, cls, anchor, turnDeg }: Lettering): XY[] {
+  const { x: left, w } = textRect(0, 0, s, cls, anchor);
+  const [top, foot] = [-INK_EM.above * textSize(cls), INK_EM.below * textSize(cls)];
+  const t = (turnDeg * Math.PI) / 180;
+  const at = (a: number, b: number): XY => [x + a * Math.cos(t) - b * Math.sin(t), y + a * Math.sin(t) + b * Math.cos(t)];
+  return [at(left + HAIR_MM, top), at(left + w - HAIR_MM, top), at(left + w - HAIR_MM, foot), at(left + HAIR_MM, foot)];
+}
+/** Letters that only touch do not lie over each other. */
+const HAIR_MM = 0.015;
+const INK_EM = { above: 0.68, below: 0.15 };
 
 /**
  * A sheet of paper that is being drawn on. It remembers where letters and marks stand and where lines run, so that
@@ -42,6 +58,7 @@ export class Plate {
   /** Lines that a mark should rather not cover, and leaders that no leader may cross. */
   readonly lines: [XY, XY][] = [];
   readonly leaders: [XY, XY][] = [];
+  private readonly ink: { s: string; corners: XY[] }[] = [];
 
   private put(markup: string, stroke: Stroke): void {
     const type = isLineType(stroke) ? stroke : TYPE_OF[stroke];
@@ -117,6 +134,7 @@ export class Plate {
 
   private letters({ x, y, s, cls, anchor, turnDeg }: Lettering, rect: Rect): void {
     this.taken.push(rect);
+    this.ink.push({ s, corners: inkCorners({ x, y, s, cls, anchor, turnDeg }) });
     const turn = turnDeg === 0 ? '' : ` transform="rotate(${turnDeg} ${num(x)} ${num(y)})"`;
     const c = cls === '' ? '' : ` class="${cls}"`;
     const a = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
@@ -157,9 +175,24 @@ export class Plate {
     return !this.taken.some((t) => overlap(t, rect, clear));
   }
 
-  finish(widthMm: number, heightMm: number, alt: string, scale: Scale | null = null): Drawing {
+  /** Throws when letters lie over letters or leave the paper. */
+  mustHold(widthMm: number, heightMm: number): void {
+    this.ink.forEach(({ s, corners }, i) => {
+      if (corners.some(([x, y]) => x < -0.01 || y < -0.01 || x > widthMm + 0.01 || y > heightMm + 0.01)) throw new DoesNotFitError(`off the paper: ${s}`);
+      const met = this.ink.slice(i + 1).find((other) => boxesMeet(corners, other.corners));
+      if (met !== undefined) throw new DoesNotFitError(`${s} lies over ${met.s}`);
+    });
+  }
+
+  /** The finished drawing of a view that has a fallback: refused when its letters do not hold. */
+  finishHeld(widthMm: number, heightMm: number, alt: string, scale: Scale | null, more: Partial<Given>): Drawing {
+    this.mustHold(widthMm, heightMm);
+    return this.finish(widthMm, heightMm, alt, scale, more);
+  }
+
+  finish(widthMm: number, heightMm: number, alt: string, scale: Scale | null = null, { unplaced = [], fit = 'whole' }: Partial<Given> = {}): Drawing {
     const name = alt.length > 250 ? `${alt.slice(0, 247)}...` : alt;
     const svg = `<svg xmlns="http://www.w3.org/2000/svg" class="lw" role="img" aria-label="${escapeXml(name)}" width="${num(widthMm)}mm" height="${num(heightMm)}mm" viewBox="0 0 ${num(widthMm)} ${num(heightMm)}">${this.body.join('')}${this.late.join('')}</svg>`;
-    return { svg, widthMm, heightMm, alt: name, usedLineTypes: LINE_TYPES.filter((t) => this.used.has(t)), scale };
+    return { svg, widthMm, heightMm, alt: name, usedLineTypes: LINE_TYPES.filter((t) => this.used.has(t)), scale, unplaced, fit };
   }
 }

@@ -3,7 +3,7 @@ import type { Scale, UnitSystem } from './types.js';
 import type { Words } from './words.js';
 
 /** Standard series; the last ones are for long tunnels only. 1:24 is half an inch to a foot. */
-export const SCALES: Record<UnitSystem, readonly number[]> = { metric: [10, 20, 25, 50, 100, 200, 500], us: [12, 16, 24, 32, 48, 64, 96, 192, 384] };
+export const SCALES: Record<UnitSystem, readonly number[]> = { metric: [10, 20, 25, 50, 100, 200, 500], us: [12, 16, 24, 32, 48, 64, 96, 192, 384, 600] };
 
 export const scaleOf = (denominator: number): Scale => ({ denominator, text: `1:${denominator}` });
 

@@ -16,6 +16,9 @@ export interface Scale {
   text: string;
 }
 
+/** What a drawing had to give up for its box: nothing, some dimension chains, or its scale. A page prefers the first. */
+export type Fit = 'whole' | 'reduced' | 'notToScale';
+
 /** One finished drawing. In its SVG one user unit is one millimetre of paper. */
 export interface Drawing {
   svg: string;
@@ -27,6 +30,9 @@ export interface Drawing {
   usedLineTypes: readonly LineType[];
   /** Null: not drawn to scale. */
   scale: Scale | null;
+  /** Marks and names that found no place in the drawing: the page lists them below it. */
+  unplaced: readonly string[];
+  fit: Fit;
 }
 
 export interface Shelter {
@@ -67,5 +73,5 @@ export interface LimitLine {
   valueC: number;
 }
 
-/** Thrown when words cannot be set without lying over something. The caller gives more room; letters never shrink. */
+/** Thrown inside the library when words cannot be set without lying over something; a view then gives up something else. Letters never shrink. */
 export class DoesNotFitError extends Error {}

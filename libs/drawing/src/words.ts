@@ -25,11 +25,15 @@ export interface Words {
   posts: string;
   framePicture: string;
   rafter: string;
+  eave: string;
   sheet: Record<'overTheTop' | 'roof' | 'leftWall' | 'rightWall' | 'front' | 'back', string>;
   strips: string;
   seam: string;
   lap: string;
   offcut: string;
+  /** As in `N2 to N6, 5 boards`. */
+  to: string;
+  boards: string;
   /** By material key: how a board is named on its cut diagram. */
   boardNames: Readonly<Record<string, string>>;
   zone: { field: string; edge: string; corner: string };
@@ -91,11 +95,14 @@ export const ENGLISH: Words = {
   posts: 'posts',
   framePicture: 'The frame on this day',
   rafter: 'rafter',
+  eave: 'eave',
   sheet: { overTheTop: 'Over the top', roof: 'Roof', leftWall: 'Left wall', rightWall: 'Right wall', front: 'Front', back: 'Back' },
   strips: 'strips',
   seam: 'seam',
   lap: 'lap',
   offcut: 'left over',
+  to: 'to',
+  boards: 'boards',
   boardNames: { 'batten.19x38': 'batten 19 x 38', 'board.38x89': 'board 38 x 89', 'board.38x140': 'board 38 x 140', 'sill.89x140': 'sill 89 x 140' },
   zone: { field: 'field', edge: 'edge', corner: 'corner' },
   screwsEvery: 'screw every',

@@ -79,9 +79,11 @@ export const limitRoom = (limits: readonly LimitLine[], units: UnitSystem): numb
   Math.max(9.5, ...limits.map((l) => LIMIT_X_MM + 3.6 + Math.max(textWidth(l.label, 'b'), textWidth(limitText(l, units), '')) + 1));
 const limitText = (l: LimitLine, units: UnitSystem): string => `${temperature(l.valueC, units)} (${temperature(l.valueC, units === 'us' ? 'metric' : 'us')})`;
 
-/** Broken lines across the chart; the names are moved apart where limits lie close, each tied to its line by a short pointer. */
-export function drawLimits(plate: Plate, axis: TemperatureAxis, frame: Frame, limits: readonly LimitLine[], units: UnitSystem, blanks: readonly Rect[]): void {
-  const inside = limits.filter((l) => l.valueC >= axis.lowC - 1e-6 && l.valueC <= axis.highC + 1e-6);
+/** Broken lines across the chart; the names are moved apart where limits lie close, each tied to its line by a short pointer. Returns those that found no room. */
+export function drawLimits(plate: Plate, axis: TemperatureAxis, frame: Frame, limits: readonly LimitLine[], units: UnitSystem, blanks: readonly Rect[]): string[] {
+  const onAxis = limits.filter((l) => l.valueC >= axis.lowC - 1e-6 && l.valueC <= axis.highC + 1e-6);
+  const room = Math.max(0, Math.floor((frame.bottom + 1.5 - frame.top + 3) / LIMIT_STEP_MM + 1 + 1e-9));
+  const inside = onAxis.slice(0, room);
   const places = spread(
     inside.map((l) => axis.y(l.valueC)),
     LIMIT_STEP_MM,
@@ -103,6 +105,7 @@ export function drawLimits(plate: Plate, axis: TemperatureAxis, frame: Frame, li
     plate.text(frame.x2 + LIMIT_X_MM + 3.6, at - 0.5, l.label, 'b');
     plate.text(frame.x2 + LIMIT_X_MM + 3.6, at + 3.5, limitText(l, units), '');
   });
+  return onAxis.slice(room).map((l) => l.label);
 }
 
 /** The stretches of a level line that are not under one of the blank columns. */

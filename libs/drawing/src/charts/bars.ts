@@ -129,6 +129,7 @@ function nameParts(plate: Plate, o: BudgetBarsOptions, x: (v: number) => number,
 }
 
 /** Demand over capacity, from zero; the broken line stands at 1. What could not be assessed has no bar and says so. */
+const share = (ratio: number): string => `${Math.round(ratio * 100)} %`;
 export function ratioBars(o: RatioBarsOptions): Drawing {
   const words = o.words ?? ENGLISH;
   const known = o.rows.map((r) => r.ratio).filter((r): r is number => r !== null);
@@ -137,10 +138,10 @@ export function ratioBars(o: RatioBarsOptions): Drawing {
   const step = Math.min((o.boxMm.hMm - 7) / Math.max(o.rows.length, 1), 7);
   const x = scaleLinear()
     .domain([0, most])
-    .range([nameMm, o.boxMm.wMm - 10]);
+    .range([nameMm, o.boxMm.wMm - 14]);
   const plate = new Plate();
   const bottom = 6 + step * o.rows.length;
-  plate.text(x(1), 3.6, `${words.limit} 1`, 'b', 'middle');
+  plate.text(x(1), 3.6, `${words.limit} 100 %`, 'b', 'middle');
   plate.line([x(1), 4.8], [x(1), bottom], 'hid');
   plate.line([nameMm, 5.2], [nameMm, bottom], 'vis');
   o.rows.forEach((r, i) => {
@@ -153,8 +154,8 @@ export function ratioBars(o: RatioBarsOptions): Drawing {
     const corners = box(nameMm, x(Math.max(r.ratio, 0)), y + 0.7, y + step - 0.7);
     plate.poly(corners, 'face');
     plate.hatch(corners, r.ratio > 1 ? HATCH.close : HATCH.wide);
-    plate.label(x(Math.max(r.ratio, 0)) + 1.6, y + step / 2 + 1.1, r.ratio.toFixed(2), '');
+    plate.label(x(Math.max(r.ratio, 0)) + 1.6, y + step / 2 + 1.1, share(r.ratio), '');
   });
-  const said = o.rows.map((r) => `${r.label} ${r.ratio === null ? words.notAssessed : r.ratio.toFixed(2)}`).join(', ');
-  return plate.finish(o.boxMm.wMm, bottom + 1, `${said}; ${words.limit} 1.`);
+  const said = o.rows.map((r) => `${r.label} ${r.ratio === null ? words.notAssessed : share(r.ratio)}`).join(', ');
+  return plate.finish(o.boxMm.wMm, bottom + 1, `${said}; ${words.limit} 100 %.`);
 }

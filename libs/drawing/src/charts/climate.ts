@@ -101,7 +101,7 @@ export function climateChart(o: ClimateChartOptions): Drawing {
   drawMonthNames(plate, g, words);
   const missing = Array.from({ length: 12 }, (_, i) => i).filter((i) => band(i) === null && cold(i) === null);
   const blanks = drawMissing(plate, g, missing, words);
-  drawLimits(plate, axis, g.frame, limits, o.units, blanks);
+  const unplaced = drawLimits(plate, axis, g.frame, limits, o.units, blanks);
   const outlines = drawBand(plate, g, axis, band, HATCH.wide);
   const lines = runs((i) => cold(i) !== null).map((run) => run.map((i): XY => [g.x(i), axis.y(cold(i) ?? 0)]));
   for (const l of lines) {
@@ -128,5 +128,5 @@ export function climateChart(o: ClimateChartOptions): Drawing {
     ),
   ];
   const gone = missing.map((i) => words.months[g.monthAt(i) - 1]).join(', ');
-  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${parts.filter((s) => s !== null).join('; ')}${gone === '' ? '' : `; ${gone}: ${words.noRecord}`}.`);
+  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${parts.filter((s) => s !== null).join('; ')}${gone === '' ? '' : `; ${gone}: ${words.noRecord}`}.`, null, { unplaced });
 }

@@ -147,7 +147,7 @@ export function monthlyNights(o: NightChartOptions): Drawing {
   drawTemperatureAxis(plate, axis, g.frame, o.units);
   drawMonthNames(plate, g, words);
   const blanks = drawMissing(plate, g, missing, words);
-  drawLimits(plate, axis, g.frame, limits, o.units, blanks);
+  const unplaced = drawLimits(plate, axis, g.frame, limits, o.units, blanks);
   const bare = drawBand(plate, g, axis, (i) => at(i)?.insideLowC ?? null, HATCH.close);
   const cover = drawBand(plate, g, axis, (i) => at(i)?.innerCoverLowC ?? null, HATCH.wide);
   const outside = (i: number): number | null => at(i)?.outsideLowC ?? null;
@@ -186,7 +186,7 @@ export function monthlyNights(o: NightChartOptions): Drawing {
     g,
     words,
   );
-  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
+  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt, null, { unplaced });
 }
 
 /** Hottest air on a clear day month by month, shut and opened: two range boxes a month, the likely value as a thick bar. */
@@ -196,7 +196,7 @@ export function dayPeaks(o: DayChartOptions): Drawing {
   const plate = new Plate();
   drawTemperatureAxis(plate, axis, g.frame, o.units);
   drawMonthNames(plate, g, words);
-  drawLimits(plate, axis, g.frame, limits, o.units, drawMissing(plate, g, missing, words));
+  const unplaced = drawLimits(plate, axis, g.frame, limits, o.units, drawMissing(plate, g, missing, words));
   const wide = Math.min(3.6, g.columnMm / 2 - 0.8);
   const boxes: Rect[] = [];
   const shutSpots: XY[] = [];
@@ -244,5 +244,5 @@ export function dayPeaks(o: DayChartOptions): Drawing {
     g,
     words,
   );
-  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
+  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt, null, { unplaced });
 }

@@ -29,7 +29,7 @@ export function nightCurve(o: NightCurveOptions): Drawing {
     plate.text(at, frame.bottom + 4.8, String(hourAt(i)), '', 'middle');
   }
   plate.text((frame.x1 + frame.x2) / 2, frame.bottom + 9.4, words.hourOfDay, '', 'middle');
-  drawLimits(plate, axis, frame, limits, o.units, []);
+  const unplaced = drawLimits(plate, axis, frame, limits, o.units, []);
   const band = [...pointsOf(p90C), ...pointsOf(p10C).reverse()];
   plate.poly(band, 'blank');
   plate.hatch(band, o.run.variant === 'innerCover' ? HATCH.wide : HATCH.close);
@@ -52,5 +52,7 @@ export function nightCurve(o: NightCurveOptions): Drawing {
     o.boxMm.wMm,
     o.boxMm.hMm,
     `${words.nightLow}: ${words.outside} ${temperature(o.run.outsideLowC, o.units)}, ${name} ${temperature(p10, o.units)} to ${temperature(p90, o.units)}.`,
+    null,
+    { unplaced },
   );
 }

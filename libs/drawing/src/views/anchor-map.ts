@@ -5,7 +5,7 @@ import type { Post } from '../model-types.js';
 import type { AnchorMapOptions } from '../options.js';
 import { Plate } from '../plate.js';
 import { textWidth, type Rect } from '../primitives.js';
-import { pickScale, scaleOf } from '../scale.js';
+import { atLargestScale, firstThatFits, orNull, ring, scaleAt, sketch, within } from '../fallback.js';
 import { DoesNotFitError, type Drawing, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWalls, planProjection, stationsM } from './ground-plan.js';
@@ -51,7 +51,7 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
   const closest = Math.min(...ys.slice(1).map((y, i) => y - (ys[i] ?? 0))) * k;
   if (closest < HEIGHT_MM[form]) return null;
   const column = columnMm(o, form, words);
-  const scale = scaleOf(Math.round(1000 / k));
+  const scale = scaleAt(k);
   const widthMm = Math.max(2 * column + w * k + hostMm(o, k), headWidth(words.anchorMap, scale, o.heading ?? true));
   const chain = layoutChain([column, column + w * k], [gap(w)], o.units, [0.5, widthMm - 0.5]);
   const below = chain.extraMm + beyondChain(chain) + 0.4;
@@ -67,19 +67,6 @@ function layoutAt(o: AnchorMapOptions, k: number, form: Form, words: Words): Map
     heightMm: head + half + l * k + Math.max(half + 1, FIRST_CHAIN_MM) + below,
     headMm: head,
   };
-}
-
-function choose(o: AnchorMapOptions, words: Words): MapLayout {
-  for (const form of o.blanks === false ? (['line', 'number'] as const) : (['full', 'line', 'number'] as const)) {
-    const fits = (k: number): boolean => {
-      const l = layoutAt(o, k, form, words);
-      return l !== null && l.widthMm <= o.boxMm.wMm && l.heightMm <= o.boxMm.hMm;
-    };
-    const scale = pickScale(o.units, fits);
-    const layout = scale === null ? null : layoutAt(o, 1000 / scale.denominator, form, words);
-    if (layout !== null) return layout;
-  }
-  throw new DoesNotFitError('the anchor map does not fit its box at any scale');
 }
 
 /** Demand, then rules to write the measured depth and the pull check on. */
@@ -105,7 +92,7 @@ function drawPostNote(plate: Plate, o: AnchorMapOptions, l: MapLayout, post: Pos
   });
 }
 
-function drawDiagonals(plate: Plate, o: AnchorMapOptions, P: (x: number, y: number) => XY, words: Words): void {
+function drawDiagonals(plate: Plate, o: AnchorMapOptions, P: (x: number, y: number) => XY, named: boolean, words: Words): void {
   const ys = stationsM(o.shelter).map((p) => p.at.yM);
   const w = o.shelter.structure.widthM;
   const [y1, y2] = [Math.min(...ys), Math.max(...ys)];
@@ -117,7 +104,7 @@ function drawDiagonals(plate: Plate, o: AnchorMapOptions, P: (x: number, y: numb
   const [first, last] = [stationsM(o.shelter)[0]?.number ?? 1, stationsM(o.shelter).at(-1)?.number ?? 1];
   const lines = [`A${first}-B${last}`, `B${first}-A${last}`, lengthPair(length, o.units)];
   const [x, y] = P(w / 2, (y1 + y2) / 2);
-  const pieces = Math.max(...lines.map((s) => textWidth(s))) <= room ? lines : [];
+  const pieces = named && Math.max(...lines.map((s) => textWidth(s))) <= room ? lines : [];
   pieces.forEach((s, i) => plate.label(x, y - 4.2 + i * 4.6, s, 'let', 'middle'));
   if (pieces.length > 0) plate.label(x, y - 8.8, words.diagonal, 'small', 'middle');
 }
@@ -125,14 +112,29 @@ function drawDiagonals(plate: Plate, o: AnchorMapOptions, P: (x: number, y: numb
 /** Plan of the anchors: numbered posts, the lift each must hold, room to write what was measured, and the diagonals. */
 export function anchorMap(o: AnchorMapOptions): Drawing {
   const words = o.words ?? ENGLISH;
-  const l = choose(o, words);
+  const forms: readonly Form[] = o.blanks === false ? ['line', 'number'] : ['full', 'line', 'number'];
+  const scaled = (form: Form, diagonals: boolean) => (): Drawing => {
+    const lay = (k: number): MapLayout | null => orNull(() => layoutAt(o, k, form, words));
+    const draw = (k: number): Drawing => drawAt(o, lay(k), diagonals, words);
+    return atLargestScale(o.units, (k) => within(lay(k), o.boxMm), draw, words.anchorMap);
+  };
+  return firstThatFits([...forms.map((form) => scaled(form, true)), scaled('number', false)], () => sketchOf(o, words));
+}
+
+const altOf = (o: AnchorMapOptions, words: Words): string => {
+  const worst = o.anchorage.worstDemandN;
+  return `${words.anchorMap}: ${o.shelter.geometry.posts.length} ${words.posts}, ${words.diagonal} ${spokenLength(o.shelter.geometry.groundDiagonalM, o.units)}. ${o.anchorage.worstPostId ?? ''} ${words.lift} ${worst === null ? words.notAssessed : forceText(worst, o.units)}.`;
+};
+
+function drawAt(o: AnchorMapOptions, l: MapLayout | null, diagonals: boolean, words: Words): Drawing {
+  if (l === null) throw new DoesNotFitError(words.anchorMap);
   const { widthM: w } = o.shelter.structure;
-  const scale = scaleOf(Math.round(1000 / l.k));
+  const scale = scaleAt(l.k);
   const P = planProjection(false, l.k, l.ox, l.oy);
   const plate = new Plate();
   headingFor(words.anchorMap, l.widthMm, scale, words, o.heading ?? true).draw(plate, scale);
   drawWalls(plate, o.shelter, { P, k: l.k, lying: false }, words, false);
-  drawDiagonals(plate, o, P, words);
+  drawDiagonals(plate, o, P, diagonals, words);
   for (const post of o.shelter.geometry.posts) {
     const at = P(post.at.xM, post.at.yM);
     plate.circle(at, 0.9, 'poche');
@@ -147,7 +149,29 @@ export function anchorMap(o: AnchorMapOptions): Drawing {
     from: front + 1,
     side: 1,
   });
-  const worst = o.anchorage.worstDemandN;
-  const alt = `${words.anchorMap}: ${o.shelter.geometry.posts.length} ${words.posts}, ${words.diagonal} ${spokenLength(o.shelter.geometry.groundDiagonalM, o.units)}. ${o.anchorage.worstPostId ?? ''} ${words.lift} ${worst === null ? words.notAssessed : forceText(worst, o.units)}.`;
-  return plate.finish(l.widthMm, l.heightMm, alt, scale);
+  return plate.finishHeld(l.widthMm, l.heightMm, altOf(o, words), scale, { fit: diagonals ? 'whole' : 'reduced' });
+}
+
+function sketchOf(o: AnchorMapOptions, words: Words): Drawing {
+  const { widthM: w, lengthM: l } = o.shelter.structure;
+  return sketch({
+    box: o.boxMm,
+    words,
+    title: words.anchorMap,
+    outlines: [
+      ring([
+        [0, 0],
+        [w, 0],
+        [w, l],
+        [0, l],
+      ]),
+    ],
+    facts: [
+      `${lengthPair(w, o.units)} ${words.wide}`,
+      `${lengthPair(l, o.units)} ${words.long}`,
+      `${words.diagonal} ${lengthPair(o.shelter.geometry.groundDiagonalM, o.units)}`,
+    ],
+    alt: altOf(o, words),
+    unplaced: o.shelter.geometry.posts.map((p) => p.postId),
+  });
 }

@@ -1,6 +1,7 @@
 import { formatFeetInches } from '@lathwork/units';
 import type { CutBoard } from '../model-types.js';
 import type { CutDiagramOptions } from '../options.js';
+import { wrapWords } from '../marks.js';
 import { Plate } from '../plate.js';
 import { HATCH, textWidth } from '../primitives.js';
 import type { Drawing, UnitSystem, XY } from '../types.js';
@@ -16,8 +17,44 @@ const RIGHT_MM = 26;
 const MM_M = 0.001;
 
 const size = (mm: number, units: UnitSystem): string => (units === 'us' ? formatFeetInches(mm * MM_M) : String(Math.round(mm)));
-const board = (b: CutBoard, units: UnitSystem, words: Words): string =>
-  `${b.stockTag ?? b.boardId}  ${words.boardNames[b.material] ?? b.material}  ${size(b.lengthMm, units)}`;
+/** Boards that are cut alike are drawn once. */
+interface Alike {
+  board: CutBoard;
+  names: readonly string[];
+}
+const nameOf = (b: CutBoard): string => b.stockTag ?? b.boardId;
+
+function alikeOf(boards: readonly CutBoard[]): Alike[] {
+  const groups = new Map<string, CutBoard[]>();
+  for (const b of boards) {
+    const cuts = b.cuts.map((c) => `${c.letter}${c.lengthMm}`).sort();
+    const key = [b.material, b.lengthMm, b.kerfMm, b.stockTag === null, ...cuts].join('|');
+    groups.set(key, [...(groups.get(key) ?? []), b]);
+  }
+  return [...groups.values()].flatMap((some) => (some[0] === undefined ? [] : [{ board: some[0], names: some.map(nameOf) }]));
+}
+
+/** `N2 to N6, N9`: names that follow each other in number are told as a run. */
+function runsOfNames(all: readonly string[], words: Words): string {
+  // One long board from the pile may be cut as several; its tag is told once.
+  const names = [...new Set(all)];
+  const runs: string[][] = [];
+  const parted = (s: string): [string, string] => [/^.*?(?=\d*$)/.exec(s)?.[0] ?? s, /\d*$/.exec(s)?.[0] ?? ''];
+  for (const name of names) {
+    const last = runs.at(-1);
+    const [stem, number] = parted(name);
+    const [lastStem, lastNumber] = parted(last?.at(-1) ?? '');
+    const follows = last !== undefined && stem === lastStem && number !== '' && lastNumber !== '' && Number(number) === Number(lastNumber) + 1;
+    if (follows) last.push(name);
+    else runs.push([name]);
+  }
+  return runs.map((r) => (r.length > 2 ? `${r[0] ?? ''} ${words.to} ${r.at(-1) ?? ''}` : r.join(', '))).join(', ');
+}
+
+const headLines = ({ board: b, names }: Alike, units: UnitSystem, words: Words, widthMm: number): string[] => {
+  const count = names.length > 1 ? `, ${names.length} ${words.boards}` : '';
+  return wrapWords(`${runsOfNames(names, words)}${count}: ${words.boardNames[b.material] ?? b.material}, ${size(b.lengthMm, units)}`, 'let', widthMm - 1);
+};
 
 interface Piece {
   letter: string;
@@ -73,14 +110,16 @@ function piecesOf(b: CutBoard, k: number, units: UnitSystem): Piece[] {
     return { letter: cut.letter, from: X0_MM + from * k, to: X0_MM + (from + cut.lengthMm) * k, text: size(cut.lengthMm, units) };
   });
 }
-const heightOf = (b: CutBoard, k: number, units: UnitSystem): number => {
-  const rows = Math.max(0, ...stair(piecesOf(b, k, units)).map((s) => s.row + 1));
-  return NAME_MM + BOARD_MM + (rows > 0 ? 2 + rows * STEP_MM : 0) + BETWEEN_MM;
+const heightOf = (a: Alike, k: number, o: CutDiagramOptions, words: Words): number => {
+  const rows = Math.max(0, ...stair(piecesOf(a.board, k, o.units)).map((s) => s.row + 1));
+  return NAME_MM * headLines(a, o.units, words, o.widthMm).length + BOARD_MM + (rows > 0 ? 2 + rows * STEP_MM : 0) + BETWEEN_MM;
 };
 
-function drawBoard(plate: Plate, b: CutBoard, y: number, k: number, o: CutDiagramOptions, words: Words): void {
-  const top = y + NAME_MM;
-  plate.text(0.4, y + 3.4, board(b, o.units, words), 'let');
+function drawBoard(plate: Plate, a: Alike, y: number, k: number, o: CutDiagramOptions, words: Words): void {
+  const b = a.board;
+  const lines = headLines(a, o.units, words, o.widthMm);
+  const top = y + NAME_MM * lines.length;
+  lines.forEach((s, i) => plate.text(0.4, y + 3.4 + i * NAME_MM, s, 'let'));
   const x0 = X0_MM;
   plate.rect(x0, top, b.lengthMm * k, BOARD_MM, 'face');
   const pieces = piecesOf(b, k, o.units);
@@ -101,15 +140,15 @@ function drawBoard(plate: Plate, b: CutBoard, y: number, k: number, o: CutDiagra
   if (textWidth(s) + 3 < (b.lengthMm - at) * k) plate.label(x0 + ((at + b.lengthMm) / 2) * k, top + BOARD_MM / 2 + 1.25, s, 'let', 'middle');
 }
 
-/** Boards to one scale, with lettered pieces and what is left over hatched. More boards than the height holds go to the next drawing. */
+/** Boards to one scale, those that are cut alike once, with lettered pieces and what is left over hatched. More boards than the height holds go to the next drawing. */
 export function cutDiagrams(o: CutDiagramOptions): Drawing[] {
   const words = o.words ?? ENGLISH;
   const longest = Math.max(...o.boards.map((b) => b.lengthMm), 1);
   const k = (o.widthMm - RIGHT_MM) / longest;
-  const groups: CutBoard[][] = [];
+  const groups: Alike[][] = [];
   let room = 0;
-  for (const b of o.boards) {
-    const h = heightOf(b, k, o.units);
+  for (const b of alikeOf(o.boards)) {
+    const h = heightOf(b, k, o, words);
     if (groups.length === 0 || h > room) {
       groups.push([]);
       room = o.maxHeightMm;
@@ -122,12 +161,12 @@ export function cutDiagrams(o: CutDiagramOptions): Drawing[] {
     let y = 0;
     for (const b of some) {
       drawBoard(plate, b, y, k, o, words);
-      y += heightOf(b, k, o.units);
+      y += heightOf(b, k, o, words);
     }
     const alt = some
       .map(
-        (b) =>
-          `${b.stockTag ?? b.boardId}: ${b.cuts.map((c) => `${c.letter} ${size(c.lengthMm, o.units)}`).join(', ')}, ${words.offcut} ${size(b.offcutMm, o.units)}`,
+        ({ board: b, names }) =>
+          `${runsOfNames(names, words)}: ${b.cuts.map((c) => `${c.letter} ${size(c.lengthMm, o.units)}`).join(', ')}, ${words.offcut} ${size(b.offcutMm, o.units)}`,
       )
       .join('. ');
     return plate.finish(o.widthMm, y, `${alt}.`);

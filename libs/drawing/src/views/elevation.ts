@@ -1,11 +1,22 @@
-import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, openingPart, partsAlong, stationsOf, type ChainLayout } from '../dimension.js';
-import { spokenLength, type ChainPart } from '../lengths.js';
+import {
+  beyondChain,
+  drawChain,
+  FIRST_CHAIN_MM,
+  gap,
+  layoutChain,
+  NEXT_CHAIN_MM,
+  openingPart,
+  partsAlong,
+  stationsOf,
+  type ChainLayout,
+} from '../dimension.js';
+import { lengthPair, spokenLength, type ChainPart } from '../lengths.js';
 import type { ElevationOptions } from '../options.js';
 import { placeMarks, type MarkToPlace } from '../place-labels.js';
 import { Plate } from '../plate.js';
 import { textWidth } from '../primitives.js';
-import { pickScale, scaleOf } from '../scale.js';
-import { DoesNotFitError, type Drawing, type Scale, type UnitSystem, type XY } from '../types.js';
+import { atLargestScale, firstThatFits, fitOf, LEVELS, orNull, ring, scaleAt, sketch, within, type Level } from '../fallback.js';
+import type { Drawing, Scale, UnitSystem, XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWall } from './wall.js';
 import {
@@ -68,7 +79,23 @@ const bays = (o: ElevationOptions): ChainPart[] => {
   return o.view === 'left' ? parts.reverse() : parts;
 };
 
-function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, ox: number, ground: number, limits: readonly [number, number]): Chains {
+/** What is left out level by level: first chains whose letters find no room in them, then all but the overall sizes. */
+function kept(chains: Chains, level: Level): Chains {
+  if (level === 'whole' || level === 'loose') return chains;
+  const some = <T>(list: readonly T[], layoutOf: (item: T) => ChainLayout): T[] =>
+    list.filter((item, i) => i === list.length - 1 || (level === 'roomy' && layoutOf(item).extraMm === 0));
+  const left = level === 'overall' ? [] : chains.left.filter((l) => l.layout.extraMm === 0);
+  return { below: some(chains.below, (l) => l), left, right: some(chains.right, (l) => l) };
+}
+
+interface Where {
+  ox: number;
+  ground: number;
+  /** Ends between which the letters of the chains below must stay. */
+  limits: readonly [number, number];
+  level: Level;
+}
+function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, { ox, ground, limits, level }: Where): Chains {
   const { geometry } = o.shelter;
   const span = spanOf(o.view, o.shelter);
   const side = o.view === 'left' || o.view === 'right';
@@ -86,15 +113,16 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
     [gap(span)],
   ].filter((parts, i, all) => i === all.length - 1 || parts.length > 1);
   const column = (parts: ChainPart[]): ChainLayout =>
-    layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 20, ground - geometry.ridgeM * k - 12]);
+    layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 20, ground - geometry.ridgeM * k - (level === 'whole' ? 12 : LOOSE.aboveMm)]);
   const highSide = o.shelter.structure.kind === 'leanTo' && o.view === 'right';
   const heights =
     !highSide && geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
-  return {
+  const all = {
     below: rows.map(row),
     left: heightGroups(seen).map((g) => ({ name: g.name, layout: column(g.parts(geometry.eaveM)) })),
     right: (o.heights === false ? [] : [...heights, [gap(geometry.ridgeM)]]).map(column),
   };
+  return kept(all, level);
 }
 
 /** Room beside an end view that the wall of a lean-to takes. */
@@ -104,19 +132,32 @@ const depthOf = (layouts: readonly ChainLayout[], edgeMm: number): number =>
   layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? edgeMm : 0);
 /** Left of the ground's ends. */
 const LEFT_MIN_MM = 7;
+/** More room for letters about a very small or flat view. */
+const LOOSE = { besideMm: 200, aboveMm: 24 } as const;
+const widestOut = (layouts: readonly ChainLayout[]): number =>
+  Math.max(0, ...layouts.flatMap((l) => l.places.map((p) => (p.kind === 'out' ? textWidth(p.text) + 3 : 0))));
 
-function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening[], k: number, words: Words): Layout {
+function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening[], k: number, words: Words, level: Level): Layout {
+  const loose = level !== 'whole';
   const span = spanOf(o.view, o.shelter);
-  const scale = scaleOf(Math.round(1000 / k));
-  const first = chainsAt(o, seen, k, 0, 0, [-20, span * k + 20]);
+  const scale = scaleAt(k);
+  const beside = loose ? LOOSE.besideMm : 20;
+  const first = chainsAt(o, seen, k, { ox: 0, ground: 0, limits: [-beside, span * k + beside], level });
   const nameRoom = Math.max(0, ...first.left.map((l) => textWidth(l.name, 'small b') / 2 - EDGE_MM + 1));
   const host = hostRoomM(o) * k;
-  const left = Math.max(depthOf(first.left.map((l) => l.layout), EDGE_MM) + nameRoom, LEFT_MIN_MM) + (o.view === 'back' ? host : 0);
+  const left =
+    Math.max(
+      depthOf(
+        first.left.map((l) => l.layout),
+        EDGE_MM,
+      ) + nameRoom,
+      LEFT_MIN_MM,
+    ) + (o.view === 'back' ? host : 0);
   const right = Math.max(depthOf(first.right, beyondChain(first.right.at(-1))), LEFT_MIN_MM) + (o.view === 'front' ? host : 0);
-  const widthMm = Math.max(left + span * k + right, headWidth(title, scale, o.heading ?? true));
+  const widthMm = Math.max(left + span * k + right, headWidth(title, scale, o.heading ?? true), loose ? widestOut(first.below) : 0);
   const heading = headingFor(title, widthMm, scale, words, o.heading ?? true);
-  const ground = heading.heightMm + 4.5 + o.shelter.geometry.ridgeM * k;
-  const chains = chainsAt(o, seen, k, left, ground, [0.5, widthMm - 0.5]);
+  const ground = heading.heightMm + (loose ? LOOSE.aboveMm - 6 : 4.5) + o.shelter.geometry.ridgeM * k;
+  const chains = chainsAt(o, seen, k, { ox: left, ground, limits: [0.5, widthMm - 0.5], level });
   const heightMm = ground + GROUND_MM + depthOf(chains.below, beyondChain(chains.below.at(-1)) + 0.6);
   return { k, scale, heading, ox: left, ground, widthMm, heightMm, chains };
 }
@@ -224,22 +265,58 @@ export function elevation(o: ElevationOptions): Drawing {
   const words = o.words ?? ENGLISH;
   const title = `${words.elevation[o.view]}, ${compassWord(wallBearingDeg(o.view, o.shelter), words)}`;
   const seen = openingsIn(o.view, o.shelter);
-  const fits = (k: number): boolean => {
-    try {
-      const l = layoutAt(o, title, seen, k, words);
-      return l.widthMm <= o.boxMm.wMm && l.heightMm <= o.boxMm.hMm;
-    } catch (error) {
-      if (error instanceof DoesNotFitError) return false;
-      throw error;
-    }
+  const scaled = (level: Level) => (): Drawing => {
+    const lay = (k: number): Layout | null => orNull(() => layoutAt(o, title, seen, k, words, level));
+    const fits = (k: number): boolean => within(lay(k), o.boxMm);
+    return atLargestScale(o.units, fits, (k) => drawAt(o, title, seen, layoutAt(o, title, seen, k, words, level), level), title);
   };
-  const scale = pickScale(o.units, fits);
-  if (scale === null) throw new DoesNotFitError(`the ${o.view} elevation does not fit its box at any scale`);
-  const l = layoutAt(o, title, seen, 1000 / scale.denominator, words);
+  return firstThatFits(LEVELS.map(scaled), () => sketchOf(o, title, seen, words));
+}
+
+function drawAt(o: ElevationOptions, title: string, seen: readonly SeenOpening[], l: Layout, level: Level): Drawing {
+  const words = o.words ?? ENGLISH;
   const plate = new Plate();
   drawWall(plate, o.view, o.shelter, (u, z) => [l.ox + u * l.k, l.ground - z * l.k], l.k, words);
   l.heading.draw(plate, l.scale);
   drawChains(plate, o, l);
-  placeMarks(plate, marksFor(o, seen, l), { x: 0.5, y: 0.5, w: l.widthMm - 1, h: l.heightMm - 1 });
-  return plate.finish(l.widthMm, l.heightMm, altOf(o, title, seen, o.units, words), l.scale);
+  plate.mustHold(l.widthMm, l.heightMm);
+  const unplaced = placeMarks(plate, marksFor(o, seen, l), { x: 0.5, y: 0.5, w: l.widthMm - 1, h: l.heightMm - 1 });
+  return plate.finishHeld(l.widthMm, l.heightMm, altOf(o, title, seen, o.units, words), l.scale, { unplaced, fit: fitOf(level) });
+}
+
+function sketchOf(o: ElevationOptions, title: string, seen: readonly SeenOpening[], words: Words): Drawing {
+  const end = o.view === 'front' || o.view === 'back';
+  const span = spanOf(o.view, o.shelter);
+  const { ridgeM, eaveM } = o.shelter.geometry;
+  const outline: XY[] = end
+    ? profile(o.shelter).map((p): XY => [o.view === 'back' ? span - p.x : p.x, -p.z])
+    : [
+        [0, 0],
+        [0, -ridgeM],
+        [span, -ridgeM],
+        [span, 0],
+      ];
+  return sketch({
+    box: o.boxMm,
+    words,
+    title,
+    outlines: [
+      ring(outline),
+      ...seen.map((s): XY[] =>
+        ring([
+          [s.u1, -s.z1],
+          [s.u2, -s.z1],
+          [s.u2, -s.z2],
+          [s.u1, -s.z2],
+        ]),
+      ),
+    ],
+    facts: [
+      `${lengthPair(span, o.units)} ${end ? words.wide : words.long}`,
+      `${lengthPair(ridgeM, o.units)} ${words.high}`,
+      ...(eaveM > 0.0005 && o.heights !== false ? [`${words.eave} ${lengthPair(eaveM, o.units)}`] : []),
+    ],
+    alt: altOf(o, title, seen, o.units, words),
+    unplaced: [...seen.map((s) => s.opening.openingId), ...(o.marks ?? []).map((m) => m.label)],
+  });
 }

@@ -2,8 +2,10 @@ import { formatFeetInches } from '@lathwork/units';
 import type { FastenZonesOptions } from '../options.js';
 import { Plate } from '../plate.js';
 import { HATCH, textWidth, type HatchStyle } from '../primitives.js';
-import type { Drawing, XY } from '../types.js';
+import { DoesNotFitError, type Drawing, type Fit, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
+import { firstThatFits, ring, sketch } from '../fallback.js';
+import { lengthPair } from '../lengths.js';
 import { profile, topAt } from './shelter.js';
 
 const STYLE: Record<'field' | 'edge' | 'corner', HatchStyle | null> = { field: null, edge: HATCH.wide, corner: HATCH.close };
@@ -13,13 +15,35 @@ const CORNER_SHARE = 0.14;
 /** Sketch of an end wall with the zones in which battens take more screws. Not to scale; the spacing is written at each zone. */
 export function fastenZones(o: FastenZonesOptions): Drawing {
   const words = o.words ?? ENGLISH;
+  const { widthM } = o.shelter.structure;
+  const { ridgeM } = o.shelter.geometry;
+  return firstThatFits([() => drawAt(o, 'whole', words), () => drawAt(o, 'reduced', words)], () =>
+    sketch({
+      box: o.boxMm,
+      words,
+      title: words.fastening,
+      outlines: [ring(profile(o.shelter).map((p): XY => [p.x, -p.z]))],
+      facts: [...o.fastening.zones.map((z) => zoneText(z, o, words)), `${lengthPair(widthM, o.units)} ${words.wide}, ${lengthPair(ridgeM, o.units)} ${words.high}`],
+      alt: altOf(o, words),
+      unplaced: [],
+    }),
+  );
+}
+
+const altOf = (o: FastenZonesOptions, words: Words): string => `${words.fastening}: ${o.fastening.zones.map((z) => zoneText(z, o, words)).join('; ')}.`;
+/** Least distance of two lines of names. */
+const NAME_STEP_MM = 5.2;
+
+/** `reduced` sets the names under each other beside a sketch too low for them to stand at their own heights. */
+function drawAt(o: FastenZonesOptions, fit: Fit, words: Words): Drawing {
   const plate = new Plate();
   const { widthM: w } = o.shelter.structure;
   const ridge = o.shelter.geometry.ridgeM;
   const names = o.fastening.zones.map((z) => zoneText(z, o, words));
   const nameMm = Math.max(30, ...names.map((s) => textWidth(s)));
   const k = Math.min((o.boxMm.wMm - nameMm - 22) / w, (o.boxMm.hMm - 12) / ridge);
-  const ground = 4 + ridge * k;
+  if (k <= 0) throw new DoesNotFitError(words.fastening);
+  const ground = (fit === 'whole' ? 4 : Math.max(4, 3 * NAME_STEP_MM - ridge * k)) + ridge * k;
   const P = (x: number, z: number): XY => [8 + x * k, ground - z * k];
   const clip = (x1: number, x2: number): XY[] => {
     const top = profile(o.shelter);
@@ -49,12 +73,12 @@ export function fastenZones(o: FastenZonesOptions): Drawing {
   const shown = (['corner', 'edge', 'field'] as const).flatMap((zone) => o.fastening.zones.filter((z) => z.zone === zone));
   shown.forEach((z, i) => {
     const at = { corner: w - c / 2, edge: w - c * 1.5, field: w / 2 }[z.zone];
-    const y = ground - ridge * k * (0.2 + 0.22 * i) - 1;
+    const y = fit === 'whole' ? ground - ridge * k * (0.2 + 0.22 * i) - 1 : ground - NAME_STEP_MM * i - 1;
     const x = P(w, 0)[0] + 10;
-    plate.leader([x - 1, y - 1.2], [P(at, 0)[0], y - 1.2 + 0]);
+    plate.leader([x - 1, y - 1.2], [P(at, 0)[0], fit === 'whole' ? y - 1.2 : ground - ridge * k * (0.2 + 0.22 * i)]);
     plate.text(x, y, zoneText(z, o, words), 'let');
   });
-  return plate.finish(o.boxMm.wMm, Math.min(o.boxMm.hMm, ground + 4), `${words.fastening}: ${names.join('; ')}.`);
+  return plate.finishHeld(o.boxMm.wMm, Math.min(o.boxMm.hMm, ground + 4), altOf(o, words), null, { fit });
 }
 
 const zoneText = (z: FastenZonesOptions['fastening']['zones'][number], o: FastenZonesOptions, words: Words): string =>

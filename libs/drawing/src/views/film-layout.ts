@@ -3,7 +3,7 @@ import type { FilmSheet } from '../model-types.js';
 import type { FilmLayoutOptions } from '../options.js';
 import { Plate } from '../plate.js';
 import { capHeight, textWidth } from '../primitives.js';
-import { pickScale, scaleOf } from '../scale.js';
+import { atLargestScale, firstThatFits, orNull, ring, scaleAt, sketch } from '../fallback.js';
 import { DoesNotFitError, type Drawing } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawChain, gap, layoutChain, type ChainLayout } from '../dimension.js';
@@ -96,22 +96,40 @@ function drawSheet(plate: Plate, c: Cell, o: FilmLayoutOptions, k: number, words
   drawChain(plate, upright, { at: c.x - 7, from: c.x, side: -1, vertical: true });
 }
 
+/** A sheet that comes out flatter than this is hard to read; in a crowded box it may. */
+const FLATTEST_MM = 3;
+
 /** Film sheets to scale, with their seams and laps, before wrap is rolled on the battens. */
 export function filmLayout(o: FilmLayoutOptions): Drawing {
   const words = o.words ?? ENGLISH;
   const sheets = [...o.shelter.geometry.filmSheets].sort((a, b) => levelM(b) - levelM(a));
-  const headOf = (k: number) => headingFor(words.filmLayout, o.boxMm.wMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true);
-  const scale = pickScale(o.units, (k) => {
-    const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words, o);
-    return packed !== null && packed.heightMm <= o.boxMm.hMm && sheets.every((s) => uprightM(s) * k >= 3);
-  });
-  if (scale === null) throw new DoesNotFitError('the film sheets do not fit their box at any scale');
-  const k = 1000 / scale.denominator;
-  const packed = pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words, o);
-  if (packed === null) throw new DoesNotFitError('the film sheets do not fit their box');
-  const plate = new Plate();
-  headOf(k).draw(plate, scale);
-  for (const cell of packed.cells) drawSheet(plate, cell, o, k, words);
+  const headOf = (k: number) => headingFor(words.filmLayout, o.boxMm.wMm, scaleAt(k), words, o.heading ?? true);
   const alt = `${words.filmLayout}: ${sheets.map((s) => `${words.sheet[s.covers]} ${spokenLength(levelM(s), o.units)} by ${spokenLength(uprightM(s), o.units)}`).join(', ')}.`;
-  return plate.finish(o.boxMm.wMm, packed.heightMm, alt, scale);
+  const lay = (k: number): ReturnType<typeof pack> => orNull(() => pack(sheets, k, o.boxMm.wMm, headOf(k).heightMm, words, o));
+  const draw = (k: number, fit: 'whole' | 'reduced'): Drawing => {
+    const packed = lay(k);
+    if (packed === null) throw new DoesNotFitError(words.filmLayout);
+    const plate = new Plate();
+    headOf(k).draw(plate, scaleAt(k));
+    for (const cell of packed.cells) drawSheet(plate, cell, o, k, words);
+    return plate.finishHeld(o.boxMm.wMm, packed.heightMm, alt, scaleAt(k), { fit });
+  };
+  const scaled = (flattestMm: number) => (): Drawing =>
+    atLargestScale(
+      o.units,
+      (k) => (lay(k)?.heightMm ?? Infinity) <= o.boxMm.hMm && sheets.every((s) => uprightM(s) * k >= flattestMm),
+      (k) => draw(k, flattestMm > 0 ? 'whole' : 'reduced'),
+      words.filmLayout,
+    );
+  return firstThatFits([scaled(FLATTEST_MM), scaled(0)], () =>
+    sketch({
+      box: o.boxMm,
+      words,
+      title: words.filmLayout,
+      outlines: sheets.slice(0, 1).map((s) => ring([[0, 0], [levelM(s), 0], [levelM(s), uprightM(s)], [0, uprightM(s)]])),
+      facts: sheets.map((s) => `${nameOf(s, words)}: ${lengthPair(levelM(s), o.units)} x ${lengthPair(uprightM(s), o.units)}`),
+      alt,
+      unplaced: [],
+    }),
+  );
 }

@@ -206,9 +206,9 @@ export function framePicture(o: FramePictureOptions): Drawing {
   for (const [a, b] of ropes) plate.line(view.at(a), view.at(b), o.today.has('rope') && !o.temporary.has('rope') ? 'vis' : 'temp');
   drawFeet(plate, o, view);
   drawGridRings(plate, o, view, off);
-  placeMarks(plate, marksOf(o, view), { x: 0.4, y: 0.4, w: o.boxMm.wMm - 0.8, h: o.boxMm.hMm - 0.8 });
+  const unplaced = placeMarks(plate, marksOf(o, view), { x: 0.4, y: 0.4, w: o.boxMm.wMm - 0.8, h: o.boxMm.hMm - 0.8 });
   const alt = `${words.framePicture}: ${posts.length} ${words.posts}, ${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(l, o.units)} ${words.long}, ${spokenLength(ridgeM, o.units)} ${words.high}. ${words.notToScale}.`;
-  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt);
+  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, alt, null, { unplaced });
 }
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(values.length, 1);
 

@@ -1,13 +1,14 @@
 import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, stationsOf, type ChainLayout } from '../dimension.js';
-import { spokenLength, type ChainPart } from '../lengths.js';
+import { lengthPair, spokenLength, type ChainPart } from '../lengths.js';
 import { drawNorthArrow, drawWindArrow, northOnPaperDeg, windOnPaperDeg } from '../marks.js';
 import type { PlanOptions } from '../options.js';
 import { placeMarks, type MarkToPlace } from '../place-labels.js';
 import { Plate } from '../plate.js';
-import { pickScale, scaleOf } from '../scale.js';
+import { pickScale } from '../scale.js';
+import { firstThatFits, fitOf, LEVELS, orNull, ring, scaleAt, sketch, within, type Level } from '../fallback.js';
 import { DoesNotFitError, type Drawing, type Scale, type Shelter, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
-import { drawGrid, drawPosts, drawWalls, planProjection, stationsM, swingM, type OnPlan } from './ground-plan.js';
+import { drawGrid, drawPosts, drawWalls, planProjection, stationsM, swingM, WALL_NAMES, type OnPlan } from './ground-plan.js';
 import { floorPlan } from './inside.js';
 import { headingFor, headWidth, isBuy, openingsIn, openingWords, type Heading } from './shelter.js';
 import { overlap, segmentHits, textRect, textWidth, turnedRect, type Rect } from '../primitives.js';
@@ -23,9 +24,16 @@ const INSIDE_CLEAR_MM = 6;
 
 /** How far moved-out labels may reach beyond the ends of the ground plan: into the rows of rings and chains. */
 const ALONG_ROOM = [8, 8] as const;
+/** A bare plan has nothing beyond its back wall. */
+const BARE_ALONG_ROOM = [0.8, 8] as const;
 const ACROSS_ROOM = [12, 21] as const;
+/** For the letters of a very small plan, with as much room beyond its ends. */
+const LOOSE_ROOM = [16, 16] as const;
 
-export interface PlanLayout {
+/** The width of a bare plan stands inside it, unless it is too narrow for the letters. */
+const widthInside = (o: PlanOptions, level: Level): boolean => o.bare === true && level === 'whole';
+
+interface PlanLayout {
   lying: boolean;
   k: number;
   scale: Scale;
@@ -38,6 +46,7 @@ export interface PlanLayout {
   /** Paper edges of the ground plan. */
   edge: { x1: number; x2: number; y1: number; y2: number };
   arrows: XY;
+  level: Level;
 }
 
 const bayParts = (shelter: Shelter): ChainPart[] => {
@@ -49,17 +58,19 @@ const bayParts = (shelter: Shelter): ChainPart[] => {
 };
 
 /** Room on each side of the ground plan, in paper mm. */
-function margins(o: PlanOptions, k: number, extras: { length: number; across: number; beyond: number }): { front: number; back: number; a: number; b: number } {
+function margins(o: PlanOptions, k: number, extras: { length: number; across: number; beyond: number }, level: Level): { front: number; back: number; a: number; b: number } {
   const { shelter } = o;
+  const inside = widthInside(o, level);
+  const more = level === 'whole' ? 0 : LOOSE_ROOM[0] - 8;
   const a = Math.max(RINGS_OFF_MM + 3.2, swingM('left', shelter) * k + 2);
-  const front = Math.max(LETTERS_OFF_MM + 3.2, swingM('front', shelter) * k + (o.bare === true ? 0.6 : 2.5));
+  const front = Math.max(LETTERS_OFF_MM + 3.2, swingM('front', shelter) * k + (inside ? 0.6 : 2.5)) + more;
   const hostB = shelter.structure.kind === 'leanTo' ? HOST_ROOM_M * k : 0;
   const b = Math.max(hostB, 4.4, swingM('right', shelter) * k) + FIRST_CHAIN_MM - 2 + NEXT_CHAIN_MM + extras.length + extras.beyond;
-  const back = Math.max(swingM('back', shelter) * k, o.bare === true ? 1.4 : 2) + (o.bare === true ? 0 : FIRST_CHAIN_MM + extras.across + 4.6);
+  const back = Math.max(swingM('back', shelter) * k, inside ? 1.4 : 2) + (inside ? 0 : FIRST_CHAIN_MM + extras.across + 4.6) + more;
   return { front, back, a, b };
 }
 
-function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, words: Words, withArrows: boolean): PlanLayout {
+function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, words: Words, withArrows: boolean, level: Level): PlanLayout {
   const { widthM: w, lengthM: l } = o.shelter.structure;
   const bays = bayParts(o.shelter);
   const chain = (parts: ChainPart[], start: number, sign: number, room: readonly [number, number]): ChainLayout => {
@@ -68,14 +79,19 @@ function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, word
     return layoutChain(stations, parts, o.units, [Math.min(...ends) - room[0], Math.max(...ends) + room[1]], words.equal);
   };
   const sign = lying ? 1 : -1;
-  const rows = [...(bays.length > 1 ? [bays] : []), [gap(l)]];
+  const inside = widthInside(o, level);
+  const along = level !== 'whole' ? LOOSE_ROOM : inside ? BARE_ALONG_ROOM : ALONG_ROOM;
+  const crowded = level === 'overall' || (level === 'roomy' && chain(bays, 0, sign, along).extraMm > 0);
+  const rows = [...(bays.length > 1 && !crowded ? [bays] : []), [gap(l)]];
   const extras = {
-    length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign, ALONG_ROOM).extraMm, 0),
-    across: o.bare === true ? 0 : chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm,
-    beyond: beyondChain(chain(rows.at(-1) ?? [], 0, sign, ALONG_ROOM)) + (rows.length > 1 ? 0 : 2.8),
+    length: rows.reduce((sum, parts) => sum + chain(parts, 0, sign, along).extraMm, 0),
+    across: inside ? 0 : chain([gap(w)], 0, 1, ACROSS_ROOM).extraMm,
+    beyond: beyondChain(chain(rows.at(-1) ?? [], 0, sign, along)) + (rows.length > 1 ? 0 : 2.8),
   };
-  const m = margins(o, k, extras);
-  const scale = scaleOf(Math.round(1000 / k));
+  const across = chain([gap(w)], 0, 1, ACROSS_ROOM);
+  if (inside && across.places.some((p) => p.kind !== 'one')) throw new DoesNotFitError('the width does not fit inside the plan');
+  const m = margins(o, k, extras, level);
+  const scale = scaleAt(k);
   const bodyW = Math.max(lying ? m.front + l * k + m.back : m.a + w * k + m.b, headWidth(title, scale, o.heading ?? true), withArrows ? ARROWS.wMm : 0);
   const bodyH = lying ? m.a + w * k + m.b : m.back + l * k + m.front;
   const heading = headingFor(title, bodyW, scale, words, o.heading ?? true);
@@ -95,34 +111,33 @@ function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, word
     P,
     widthMm: bodyW,
     heightMm: top + bodyH,
-    length: rows.map((parts) => chain(parts, start, sign, ALONG_ROOM)),
+    length: rows.map((parts) => chain(parts, start, sign, along)),
     across: chain([gap(w)], lying ? oy : ox, 1, ACROSS_ROOM),
     edge,
     arrows,
+    level,
   };
 }
 
-export function choosePlan(o: PlanOptions, title: string, words: Words, withArrows: boolean): PlanLayout {
-  let best: PlanLayout | null = null;
-  for (const lying of o.bare === true ? [false] : [false, true]) {
-    const tryAt = (k: number): PlanLayout | null => {
-      try {
-        const layout = layoutAt(o, title, k, lying, words, withArrows);
-        return layout.widthMm <= o.boxMm.wMm && layout.heightMm <= o.boxMm.hMm ? layout : null;
-      } catch (error) {
-        if (error instanceof DoesNotFitError) return null;
-        throw error;
-      }
-    };
-    const scale = pickScale(o.units, (k) => tryAt(k) !== null);
-    const layout = scale === null ? null : tryAt(1000 / scale.denominator);
-    if (layout !== null && (best === null || layout.k > best.k)) best = layout;
+/** The larger of the two ways to lay the plan on its paper. */
+function drawnLargest(o: PlanOptions, level: Level, words: Words): Drawing {
+  const withArrows = o.bare !== true;
+  let best: { k: number; drawing: Drawing } | null = null;
+  for (const lying of withArrows ? [false, true] : [false]) {
+    pickScale(o.units, (k) => {
+      if (best !== null && k <= best.k) return true;
+      const layout = orNull(() => layoutAt(o, words.plan, k, lying, words, withArrows, level));
+      const drawing = layout !== null && within(layout, o.boxMm) ? orNull(() => drawAt(o, layout, words)) : null;
+      if (drawing !== null) best = { k, drawing };
+      return drawing !== null;
+    });
   }
-  if (best === null) throw new DoesNotFitError('the plan does not fit its box at any scale');
-  return best;
+  const found = best as { drawing: Drawing } | null;
+  if (found === null) throw new DoesNotFitError('the plan does not fit its box at any scale');
+  return found.drawing;
 }
 
-export function drawPlanChains(plate: Plate, o: PlanOptions, l: PlanLayout): void {
+function drawPlanChains(plate: Plate, o: PlanOptions, l: PlanLayout): void {
   const { shelter } = o;
   const host = shelter.structure.kind === 'leanTo' ? HOST_ROOM_M * l.k : 0;
   const edgeB = (l.lying ? l.edge.y2 : l.edge.x2) + Math.max(host, 4.4, swingM('right', shelter) * l.k);
@@ -134,7 +149,7 @@ export function drawPlanChains(plate: Plate, o: PlanOptions, l: PlanLayout): voi
   });
   const back = Math.max(swingM('back', shelter) * l.k, 2);
   // Inside the front wall, in the strip that stays free of beds.
-  if (o.bare === true) drawChain(plate, l.across, { at: l.edge.y2 - INSIDE_MM, from: null, side: -1 });
+  if (widthInside(o, l.level)) drawChain(plate, l.across, { at: l.edge.y2 - INSIDE_MM, from: null, side: -1 });
   else if (l.lying) drawChain(plate, l.across, { at: l.edge.x2 + back + FIRST_CHAIN_MM - 1, from: l.edge.x2 + back, side: 1, vertical: true });
   else drawChain(plate, l.across, { at: l.edge.y1 - back - FIRST_CHAIN_MM + 2, from: l.edge.y1 - back, side: -1 });
 }
@@ -158,7 +173,7 @@ function drawInside(plate: Plate, o: PlanOptions, l: PlanLayout, words: Words): 
     if (b.r * l.k > 2.4) plate.circle(c, b.r * l.k - 1, 'thin');
   }
   if (kind === 'leanTo') return;
-  plate.line(l.P(w / 2, o.bare === true ? INSIDE_CLEAR_MM / l.k : 0.08), l.P(w / 2, len - 0.08), 'over');
+  plate.line(l.P(w / 2, widthInside(o, l.level) ? INSIDE_CLEAR_MM / l.k : 0.08), l.P(w / 2, len - 0.08), 'over');
   const s = kind === 'roundArch' ? words.crownAbove : words.ridgeAbove;
   for (const f of [0.55, 0.42, 0.68, 0.3, 0.8, 0.5, 0.6, 0.36, 0.74, 0.2, 0.46, 0.64]) {
     const [x, y] = l.P(w / 2, len * f);
@@ -233,7 +248,33 @@ function planMarks(o: PlanOptions, l: PlanLayout): MarkToPlace[] {
 /** Plan of the ground: posts and grid, openings, beds, barrels, the ridge above, chains, north and storm wind. */
 export function planView(o: PlanOptions): Drawing {
   const words = o.words ?? ENGLISH;
-  const l = choosePlan(o.bare === true ? { ...o, heading: false } : o, words.plan, words, o.bare !== true);
+  const asked = o.bare === true ? { ...o, heading: false } : o;
+  return firstThatFits(
+    LEVELS.map((level) => () => drawnLargest(asked, level, words)),
+    () => sketchOf(asked, words),
+  );
+}
+
+function altOf(o: PlanOptions, words: Words): string {
+  const s = o.shelter.structure;
+  const seen = WALL_NAMES.flatMap((v) => openingsIn(v, o.shelter));
+  return `${words.plan}: ${spokenLength(s.widthM, o.units)} ${words.wide}, ${spokenLength(s.lengthM, o.units)} ${words.long}, ${stationsM(o.shelter).length} x 2${seen.length > 0 ? `. ${openingWords(seen, o.units)}` : ''}.`;
+}
+
+function sketchOf(o: PlanOptions, words: Words): Drawing {
+  const { widthM: w, lengthM: l } = o.shelter.structure;
+  return sketch({
+    box: o.boxMm,
+    words,
+    title: words.plan,
+    outlines: [ring([[0, 0], [w, 0], [w, l], [0, l]])],
+    facts: [`${lengthPair(w, o.units)} ${words.wide}`, `${lengthPair(l, o.units)} ${words.long}`],
+    alt: altOf(o, words),
+    unplaced: [...WALL_NAMES.flatMap((v) => openingsIn(v, o.shelter)).map((s) => s.opening.openingId), ...(o.marks ?? []).map((m) => m.label)],
+  });
+}
+
+function drawAt(o: PlanOptions, l: PlanLayout, words: Words): Drawing {
   const plate = new Plate();
   l.heading.draw(plate, l.scale);
   drawPlanChains(plate, o, l);
@@ -243,9 +284,7 @@ export function planView(o: PlanOptions): Drawing {
   drawWalls(plate, o.shelter, l, words);
   drawPosts(plate, o.shelter, l, o.shelter.structure.anchor.kind !== 'none');
   drawBedNames(plate, o, l, words);
-  placeMarks(plate, planMarks(o, l), { x: 0.5, y: l.heading.heightMm, w: l.widthMm - 1, h: l.heightMm - l.heading.heightMm - 0.5 });
-  const s = o.shelter.structure;
-  const seen = (['front', 'back', 'left', 'right'] as const).flatMap((v) => openingsIn(v, o.shelter));
-  const alt = `${words.plan}: ${spokenLength(s.widthM, o.units)} ${words.wide}, ${spokenLength(s.lengthM, o.units)} ${words.long}, ${stationsM(o.shelter).length} x 2${seen.length > 0 ? `. ${openingWords(seen, o.units)}` : ''}.`;
-  return plate.finish(l.widthMm, l.heightMm, alt, l.scale);
+  plate.mustHold(l.widthMm, l.heightMm);
+  const unplaced = placeMarks(plate, planMarks(o, l), { x: 0.5, y: l.heading.heightMm, w: l.widthMm - 1, h: l.heightMm - l.heading.heightMm - 0.5 });
+  return plate.finishHeld(l.widthMm, l.heightMm, altOf(o, words), l.scale, { unplaced, fit: fitOf(l.level) });
 }

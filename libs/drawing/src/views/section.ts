@@ -1,8 +1,8 @@
 import { beyondChain, drawChain, FIRST_CHAIN_MM, gap, layoutChain, NEXT_CHAIN_MM, stationsOf, type ChainLayout } from '../dimension.js';
 import { lengthPair, spokenLength, type ChainPart } from '../lengths.js';
 import { Plate } from '../plate.js';
-import { pickScale, scaleOf } from '../scale.js';
-import { DoesNotFitError, type Drawing, type ViewOptions, type XY } from '../types.js';
+import { atLargestScale, firstThatFits, fitOf, LEVELS, orNull, ring, scaleAt, sketch, within, type Level } from '../fallback.js';
+import type { Drawing, ViewOptions, XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { floorPlan } from './inside.js';
 import { band, headingFor, headWidth, HOST_M, hostName, profile, tubeM } from './shelter.js';
@@ -21,24 +21,34 @@ interface Layout {
   right: ChainLayout[];
 }
 
-function layoutAt(o: ViewOptions, k: number, words: Words): Layout {
+const LOOSE_MM = 12;
+
+function layoutAt(o: ViewOptions, k: number, words: Words, level: Level): Layout {
+  const more = level === 'whole' ? 0 : LOOSE_MM;
   const { structure, geometry } = o.shelter;
   const w = structure.widthM;
   const halves: ChainPart[][] = structure.kind === 'leanTo' ? [] : [[gap(w / 2), gap(w / 2)]];
   const heights: ChainPart[][] =
     geometry.eaveM > 0.0005 && geometry.ridgeM - geometry.eaveM > 0.0005 ? [[gap(geometry.eaveM), gap(geometry.ridgeM - geometry.eaveM)]] : [];
+  const kept = (rows: ChainLayout[]): ChainLayout[] =>
+    level === 'whole' || level === 'loose' ? rows : rows.filter((r, i) => i === rows.length - 1 || (level === 'roomy' && r.extraMm === 0));
   const build = (ox: number, ground: number): Pick<Layout, 'below' | 'right'> => ({
-    below: [...halves, [gap(w)]].map((parts) => layoutChain(stationsOf(ox, parts, k), parts, o.units, [Math.max(0.5, ox - 9), ox + w * k + 9])),
-    right: [...heights, [gap(geometry.ridgeM)]].map((parts) =>
-      layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 12, ground - geometry.ridgeM * k - 8]),
+    below: kept(
+      [...halves, [gap(w)]].map((parts) => layoutChain(stationsOf(ox, parts, k), parts, o.units, [Math.max(0.5, ox - 9 - more), ox + w * k + 9 + more])),
+    ),
+    right: kept(
+      [...heights, [gap(geometry.ridgeM)]].map((parts) =>
+        layoutChain(stationsOf(ground, parts, -k), parts, o.units, [ground + 12, ground - geometry.ridgeM * k - 8 - more]),
+      ),
     ),
   });
-  const depth = (rows: readonly ChainLayout[]): number => rows.reduce((sum, r, i) => sum + r.extraMm + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM), beyondChain(rows.at(-1)) + 0.6);
+  const depth = (rows: readonly ChainLayout[]): number =>
+    rows.reduce((sum, r, i) => sum + r.extraMm + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM), beyondChain(rows.at(-1)) + 0.6);
   const first = build(0, 0);
   const host = structure.kind === 'leanTo' ? (HOST_M + 0.05) * k : 0;
-  const ox = 7;
-  const widthMm = Math.max(ox + w * k + host + depth(first.right), headWidth(words.section, scaleOf(Math.round(1000 / k)), o.heading ?? true));
-  const top = headingFor(words.section, widthMm, scaleOf(Math.round(1000 / k)), words, o.heading ?? true).heightMm + 9;
+  const ox = 7 + more;
+  const widthMm = Math.max(ox + w * k + host + depth(first.right), headWidth(words.section, scaleAt(k), o.heading ?? true));
+  const top = headingFor(words.section, widthMm, scaleAt(k), words, o.heading ?? true).heightMm + 9 + more;
   const ground = top + geometry.ridgeM * k;
   return { k, ox, ground, widthMm, heightMm: ground + GROUND_MM + depth(first.below), ...build(ox, ground) };
 }
@@ -84,14 +94,41 @@ function drawSlope(plate: Plate, o: ViewOptions, P: (x: number, z: number) => XY
 /** Cut across the shelter, looking to the back: the bow or rafters, heights, half widths, slope. */
 export function section(o: ViewOptions): Drawing {
   const words = o.words ?? ENGLISH;
-  const fits = (k: number): boolean => {
-    const l = layoutAt(o, k, words);
-    return l.widthMm <= o.boxMm.wMm && l.heightMm <= o.boxMm.hMm;
+  const scaled = (level: Level) => (): Drawing => {
+    const fits = (k: number): boolean =>
+      within(
+        orNull(() => layoutAt(o, k, words, level)),
+        o.boxMm,
+      );
+    return atLargestScale(o.units, fits, (k) => drawAt(o, layoutAt(o, k, words, level), level, words), words.section);
   };
-  const scale = pickScale(o.units, fits);
-  if (scale === null) throw new DoesNotFitError('the section does not fit its box at any scale');
-  const l = layoutAt(o, 1000 / scale.denominator, words);
+  return firstThatFits(LEVELS.map(scaled), () => sketchOf(o, words));
+}
+
+const altOf = ({ shelter: { structure, geometry }, units }: ViewOptions, words: Words): string =>
+  `${words.section}: ${spokenLength(structure.widthM, units)} ${words.wide}, ${spokenLength(geometry.ridgeM, units)} ${words.high}, ${words.girth} ${spokenLength(geometry.girthM, units)}.`;
+
+function sketchOf(o: ViewOptions, words: Words): Drawing {
   const { structure, geometry } = o.shelter;
+  return sketch({
+    box: o.boxMm,
+    words,
+    title: words.section,
+    outlines: [ring(profile(o.shelter).map((p): XY => [p.x, -p.z]))],
+    facts: [
+      `${lengthPair(structure.widthM, o.units)} ${words.wide}`,
+      `${lengthPair(geometry.ridgeM, o.units)} ${words.high}`,
+      ...(geometry.eaveM > 0.0005 ? [`${words.eave} ${lengthPair(geometry.eaveM, o.units)}`] : []),
+      `${words.girth} ${lengthPair(geometry.girthM, o.units)}`,
+    ],
+    alt: altOf(o, words),
+    unplaced: [],
+  });
+}
+
+function drawAt(o: ViewOptions, l: Layout, level: Level, words: Words): Drawing {
+  const { structure, geometry } = o.shelter;
+  const scale = scaleAt(l.k);
   const w = structure.widthM;
   const P = (x: number, z: number): XY => [l.ox + x * l.k, l.ground - z * l.k];
   const plate = new Plate();
@@ -119,6 +156,5 @@ export function section(o: ViewOptions): Drawing {
     });
     x += layout.extraMm;
   });
-  const alt = `${words.section}: ${spokenLength(w, o.units)} ${words.wide}, ${spokenLength(geometry.ridgeM, o.units)} ${words.high}, ${words.girth} ${spokenLength(geometry.girthM, o.units)}.`;
-  return plate.finish(l.widthMm, l.heightMm, alt, scale);
+  return plate.finishHeld(l.widthMm, l.heightMm, altOf(o, words), scale, { fit: fitOf(level) });
 }
