@@ -68,14 +68,12 @@ beforeAll(async () => {
   await seedStations(api.database.ownerUrl);
   garden = await api.garden(undefined, { name: 'Yarrow Bend', invented: true });
   ids = await makeExample(garden.http);
-  jest
-    .spyOn(api.get(ComputePool), 'compute')
-    .mockImplementation((inputs: PlanInputs) =>
-      Promise.resolve({
-        result: { ...sampleResult(inputs), planId: inputs.planId, revision: inputs.revision, reviewBlocked: false, notes: [] },
-        timingsMs: {},
-      }),
-    );
+  jest.spyOn(api.get(ComputePool), 'compute').mockImplementation((inputs: PlanInputs) =>
+    Promise.resolve({
+      result: { ...sampleResult(inputs), planId: inputs.planId, revision: inputs.revision, reviewBlocked: false, notes: [] },
+      timingsMs: {},
+    }),
+  );
   const plan = await garden.http.post('/v1/plans', { buildId: ids.buildId, asOf: '2026-03-15' }).set('Prefer', 'wait=20');
   planId = (plan.body as { id: string }).id;
 });

@@ -2,11 +2,13 @@ import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { ComputePool, type Computed } from '../../platform/compute/compute-pool.js';
 import { resultFaults } from '../../platform/compute/inputs-check.js';
 import { Database } from '../../platform/database/database.js';
+import { lockGarden } from '../../platform/database/garden-lock.js';
 import { claimAttempt, finish, giveUp } from '../../platform/jobs/fence.js';
 import { Tasks, type Job, type Task } from '../../platform/jobs/jobs.js';
 import { Problem, type ProblemBody } from '../../platform/problems/problem.js';
 import { PlansRepository } from './plans.repository.js';
 import { COMPUTE_PLAN } from './plans.service.js';
+import { StalenessDoor } from './staleness.door.js';
 
 /** Computes plans. The result is written once, by the worker that holds the newest attempt, together with the end of the row. */
 @Injectable()
@@ -16,6 +18,7 @@ export class ComputePlanTask implements Task, OnModuleInit {
     private readonly plans: PlansRepository,
     private readonly compute: ComputePool,
     private readonly tasks: Tasks,
+    private readonly staleness: StalenessDoor,
   ) {}
 
   onModuleInit(): void {
@@ -29,8 +32,10 @@ export class ComputePlanTask implements Task, OnModuleInit {
     if (!inputs) return;
     const computed = checked(await this.compute.compute(inputs, signal));
     await this.database.inTransaction(job, async (db) => {
+      await lockGarden(db, job.gardenId, 'alone');
       await finish(db, 'planRevision', job.id, attempt, { state: 'ready' });
       await this.plans.insertResult(db, job, attempt, computed);
+      await this.staleness.planFinished(db, job, inputs, computed.result);
     });
   }
 

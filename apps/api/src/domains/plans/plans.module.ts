@@ -13,9 +13,10 @@ import { PlansRead } from './plans.read.js';
 import { PlansRepository } from './plans.repository.js';
 import { PlansService } from './plans.service.js';
 import { ReviewsService } from './reviews.service.js';
+import { StalenessModule } from './staleness.module.js';
 
 @Module({
-  imports: [BuildsModule, ClimateModule, PricesModule, SitesModule, StockModule, StructuresModule],
+  imports: [BuildsModule, ClimateModule, PricesModule, SitesModule, StalenessModule, StockModule, StructuresModule],
   controllers: [PlansController],
   providers: [ComputePlanTask, PlaceAndShelterRead, PlanInputsReader, PlansRead, PlansRepository, PlansService, ReviewsService],
   exports: [PlansRead],

@@ -90,9 +90,8 @@ const toModel = (row: Omit<PlanRevision, 'inputs'> & Beside): PlanRecord => ({
 
 @Injectable()
 export class PlansRepository {
-  /** The number of the next revision. The build's row stays locked, so that two requests do not get the same one. */
+  /** The number of the next revision. The caller holds the garden alone, so that two requests do not get the same one. */
   async nextRevision(db: Db, buildId: string): Promise<number> {
-    await db.$queryRaw`SELECT id FROM builds WHERE id = ${buildId}::uuid FOR NO KEY UPDATE`;
     const { _max } = await db.planRevision.aggregate({ where: { buildId }, _max: { revision: true } });
     return (_max.revision ?? 0) + 1;
   }

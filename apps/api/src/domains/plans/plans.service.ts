@@ -5,6 +5,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CONFIG, type Config } from '../../platform/config/config.js';
 import { audit } from '../../platform/database/audit.js';
 import { Database, type Db } from '../../platform/database/database.js';
+import { lockGarden } from '../../platform/database/garden-lock.js';
 import { newId } from '../../platform/database/ids.js';
 import { etagOfParts } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page } from '../../platform/http/page.js';
@@ -33,10 +34,10 @@ export class PlansService {
   ) {}
 
   async create(actor: Actor, request: Request, body: PlanDto): Promise<Reply> {
-    // Read before the writing begins, in one snapshot. A refusal waits: a repeated request gets its first answer all the same.
-    const collected = await this.collect(actor, body);
     const accepted = await this.idempotency.creating(actor, request, async (db) => {
-      const plan = await this.insert(db, actor, await collected.orThrow());
+      // Nothing that a plan is made of changes between the first read and the end of the transaction: see StalenessDoor.
+      await lockGarden(db, actor.gardenId, 'alone');
+      const plan = await this.insert(db, actor, await this.reader.collect(db, actor.gardenId, body.buildId, body.asOf ?? null));
       await enqueue(db, COMPUTE_PLAN, { gardenId: actor.gardenId, id: plan.id });
       return { status: 202, body: toResponse(plan, null), location: `/v1/plans/${plan.id}`, etag: etagOfPlan(plan) };
     });
@@ -80,15 +81,9 @@ export class PlansService {
     });
   }
 
-  private async collect(actor: Actor, body: PlanDto): Promise<{ orThrow: () => Promise<CollectedInputs> }> {
-    const outcome = this.database.readSnapshot(actor, (db) => this.reader.collect(db, actor.gardenId, body.buildId, body.asOf ?? null));
-    await outcome.catch(() => undefined);
-    return { orThrow: () => outcome };
-  }
-
   private async insert(db: Db, actor: Actor, collected: CollectedInputs): Promise<PlanRecord> {
     const revision = await this.plans.nextRevision(db, collected.buildId);
-    // Made after the build is locked, so that a list by id is in the order of the revisions.
+    // Made while the garden is held alone, so that a list by id is in the order of the revisions.
     const planId = newId();
     const inputs: PlanInputs = checkInputs({ ...collected, planId, revision, seed: seedOf(planId) });
     const plan = await this.plans.insert(db, actor.keyId, inputs);

@@ -28,6 +28,27 @@ export class StalenessRepository {
     return rows.map(({ id }) => id);
   }
 
+  /** Plans that hold prices in one of two currencies and reckon in the other, or hold some in both. */
+  async plansConverting(db: Db, one: string, other: string): Promise<string[]> {
+    const holds = (currency: string): string => JSON.stringify({ prices: [{ packPrice: { currency } }] });
+    const reckons = (currency: string): string => JSON.stringify({ budget: { currency } });
+    const rows = await db.$queryRaw<{ id: string }[]>`
+      SELECT id FROM plan_revisions WHERE state <> 'failed'
+         AND (inputs @> ${holds(one)}::jsonb OR inputs @> ${reckons(one)}::jsonb) AND (inputs @> ${holds(other)}::jsonb OR inputs @> ${reckons(other)}::jsonb)`;
+    return rows.map(({ id }) => id);
+  }
+
+  /** Those of the materials that have a price which is none of the known ones. */
+  async pricedSince(db: Db, materials: readonly string[], known: readonly string[]): Promise<string[]> {
+    const rows = await db.price.findMany({
+      where: { archivedAt: null, material: { in: [...materials] }, id: { notIn: [...known] } },
+      select: { material: true },
+      distinct: ['material'],
+      orderBy: { material: 'asc' },
+    });
+    return rows.map(({ material }) => material);
+  }
+
   /** Adds the mark to each plan that does not have it yet. */
   async mark(db: Db, gardenId: string, planIds: readonly string[], mark: StaleMark): Promise<void> {
     if (planIds.length === 0) return;

@@ -76,6 +76,7 @@ export class PricesService {
       const insert = this.prices.insertRate(db, actor.gardenId, newId(), { from: body.from, to: body.to, rate: body.rate, readOn: body.readOn });
       const rate = await nameFree('rate of that day', `${body.from} to ${body.to}`, insert);
       await audit(db, actor, { action: 'exchange-rate.create', objectType: 'exchangeRate', objectId: rate.id, after: rate });
+      await this.staleness.rateAdded(db, actor, rate);
       return { status: 201, body: toRateResponse(rate), location: `/v1/exchange-rates/${rate.id}`, etag: etagOfParts(rate.id) };
     });
   }

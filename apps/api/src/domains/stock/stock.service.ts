@@ -13,7 +13,7 @@ import { fail } from '../../platform/problems/problem.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
 import { archive, made, must, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
 import { StockItemDto, thingOf, toResponse, type StockIntakeDto, type StockListQuery, type StockResponse } from './stock.dto.js';
-import { StockRepository, type StockRecord } from './stock.repository.js';
+import { StockRepository, type ClaimRecord, type StockRecord } from './stock.repository.js';
 
 const WHAT = 'stock item';
 
@@ -60,11 +60,13 @@ export class StockService {
       mustNotBeArchived(was, WHAT);
       const { dto, asTyped } = patched(StockItemDto, thingOf(was), was.asTyped, patch);
       // A thing that is given up goes back from every build that held it.
-      const given = dto.grade === 'X' ? await this.releaseAll(db, actor, was) : 0;
-      const claimed = was.count - was.freeCount - given;
+      const released = dto.grade === 'X' ? await this.releaseAll(db, actor, was) : [];
+      const claimed = was.count - was.freeCount - released.reduce((sum, { count }) => sum + count, 0);
       if (dto.count < claimed) fail('in-use', { what: WHAT, by: `claims on ${claimed} of it` });
       const now = mustBeNewest(await nameFree(WHAT, dto.tag, this.stock.update(db, was, { ...thingOf(dto), asTyped })));
       await audit(db, actor, { action: 'stock.update', objectType: 'stockItem', objectId: id, before: was, after: now });
+      // Plans are marked after the last row is written: see lockGarden.
+      for (const { buildId } of released) await this.staleness.claimsChanged(db, actor, buildId, was.tag);
       await this.staleness.stockChanged(db, actor, was);
       return shown(toResponse(now));
     });
@@ -86,14 +88,12 @@ export class StockService {
     return taken;
   }
 
-  private async releaseAll(db: Db, actor: Actor, item: StockRecord): Promise<number> {
-    let count = 0;
-    for (const claim of await this.stock.activeClaims(db, { stockItemId: item.id })) {
+  private async releaseAll(db: Db, actor: Actor, item: StockRecord): Promise<ClaimRecord[]> {
+    const claims = await this.stock.activeClaims(db, { stockItemId: item.id });
+    for (const claim of claims) {
       await this.stock.release(db, claim.id);
       await audit(db, actor, { action: 'claim.release', objectType: 'claim', objectId: claim.id, before: claim });
-      await this.staleness.claimsChanged(db, actor, claim.buildId, item.tag);
-      count += claim.count;
     }
-    return count;
+    return claims;
   }
 }
