@@ -1,28 +1,39 @@
 /**
- * Gives: the solution of A x = b in place, for small dense systems.
- * Model: Gaussian elimination without pivoting, rows with a zero factor skipped (Golub and Van Loan, algorithm 3.2.1).
+ * Gives: the solution of A x = b in place, for small dense systems that are symmetric but for their last row and column.
+ * Model: Gaussian elimination without pivoting; what is left of a symmetric block stays symmetric, so only its upper half
+ * is kept and worked on (Golub and Van Loan, section 4.1.2), and the last row is carried beside it.
  * Assumptions: each column is diagonally dominant, as heat and vapour balances with a positive capacity are; then no
- * pivot can vanish. Unknowns are best ordered with chains (soil layers) first, so that they cause no fill.
- * Validity: n up to about 60. `a` (n*n, by rows) and `b` are overwritten; `b` holds the answer. Nothing is allocated.
+ * pivot can vanish.
+ * Validity: n up to about 60. `a` (n*n, by rows) is read on and above its diagonal; `lastRow` holds what stands left of
+ * the diagonal in the last row. All three are overwritten; `b` holds the answer. Nothing is allocated.
  */
-export const solveInPlace = (a: Float64Array, b: Float64Array, n: number): void => {
-  for (let k = 0; k < n; k++) {
-    const pivot = a[k * n + k]!;
+export const solveBordered = (a: Float64Array, lastRow: Float64Array, b: Float64Array, n: number): void => {
+  const end = n - 1;
+  const corner = n * n - 1;
+  for (let k = 0; k < end; k++) {
+    const top = k * n;
+    const inverse = 1 / a[top + k]!;
     const bk = b[k]!;
-    for (let i = k + 1; i < n; i++) {
-      const aik = a[i * n + k]!;
-      if (aik === 0) continue;
-      const f = aik / pivot;
+    // The pivot's place keeps its inverse: the way back multiplies by it.
+    a[top + k] = inverse;
+    const last = lastRow[k]! * inverse;
+    for (let i = k + 1; i < end; i++) {
+      const aki = a[top + i]!;
+      if (aki === 0) continue;
       const row = i * n;
-      const top = k * n;
-      for (let j = k + 1; j < n; j++) a[row + j] = a[row + j]! - f * a[top + j]!;
+      const f = aki * inverse;
+      for (let j = i; j < n; j++) a[row + j] = a[row + j]! - f * a[top + j]!;
+      lastRow[i] = lastRow[i]! - last * aki;
       b[i] = b[i]! - f * bk;
     }
+    a[corner] = a[corner]! - last * a[top + end]!;
+    b[end] = b[end]! - last * bk;
   }
-  for (let i = n - 1; i >= 0; i--) {
+  b[end] = b[end]! / a[corner]!;
+  for (let i = end - 1; i >= 0; i--) {
     let sum = b[i]!;
     const row = i * n;
     for (let j = i + 1; j < n; j++) sum -= a[row + j]! * b[j]!;
-    b[i] = sum / a[row + i]!;
+    b[i] = sum * a[row + i]!;
   }
 };

@@ -1,4 +1,4 @@
-import { solveInPlace } from './linear-solve.js';
+import { solveBordered } from './linear-solve.js';
 
 /** Taken once: looked up millions of times in a plan. */
 const { abs } = Math;
@@ -10,7 +10,8 @@ const { abs } = Math;
  * held: columns whose conductances stay the same over many steps (soil). They are eliminated once, top-down along each
  * column (the tridiagonal algorithm, Golub and Van Loan section 4.3), and a step only carries their right side along.
  * Assumptions: conductances are held over the step (taken from the last step's temperatures).
- * Validity: capacities >= 0; every unknown has a capacity or a way out; a held store is linked to one later store only.
+ * Validity: capacities >= 0; every unknown has a capacity or a way out; a held store is linked to one later store only;
+ * a flow that follows two slopes (vapour) ends at the last store, so that all the rest of the matrix is symmetric.
  * All work arrays are made once.
  * Fields: conductances W/K, capacities J/K, gains W, temperatures in one scale throughout.
  */
@@ -18,6 +19,7 @@ export class HeatNetwork {
   readonly temperature: Float64Array;
   readonly previous: Float64Array;
   private readonly a: Float64Array;
+  private readonly lastRow: Float64Array;
   private readonly b: Float64Array;
   private readonly outflow: Float64Array;
   /** Capacity over the step's length, for the length it was last asked for. */
@@ -28,7 +30,7 @@ export class HeatNetwork {
   private loose: Float64Array;
   private readonly next: Int32Array;
   private readonly linkWPerK: Float64Array;
-  private readonly pivot: Float64Array;
+  private readonly inverse: Float64Array;
   private readonly share: Float64Array;
   /** What the held columns add to the diagonal of the stores they end at, and to every store's inflow, outflow and total. */
   private readonly foot: Float64Array;
@@ -43,13 +45,14 @@ export class HeatNetwork {
     this.temperature = new Float64Array(size);
     this.previous = new Float64Array(size);
     this.a = new Float64Array(size * size);
+    this.lastRow = new Float64Array(size);
     this.b = new Float64Array(size);
     this.outflow = new Float64Array(size);
     this.storeWPerK = new Float64Array(size);
     this.loose = this.b;
     this.next = new Int32Array(size);
     this.linkWPerK = new Float64Array(size);
-    this.pivot = new Float64Array(size);
+    this.inverse = new Float64Array(size);
     this.share = new Float64Array(size);
     this.foot = new Float64Array(size);
     this.heldIn = new Float64Array(size);
@@ -85,7 +88,7 @@ export class HeatNetwork {
     for (let i = 0; i < this.held; i++) {
       const g = this.linkWPerK[i]!;
       const pivot = this.storeWPerK[i]! + this.heldOut[i]! + g + this.foot[i]!;
-      this.pivot[i] = pivot;
+      this.inverse[i] = 1 / pivot;
       this.share[i] = g / pivot;
       const to = this.next[i]!;
       if (to >= 0) this.foot[to] = this.foot[to]! + g - (g * g) / pivot;
@@ -103,15 +106,18 @@ export class HeatNetwork {
     this.setStep(stepS);
     const { b, held, size, temperature, previous } = this;
     const m = size - held;
-    this.a.fill(0, 0, m * m);
+    const { a, heldIn, heldOut, lastRow, outflow, storeWPerK } = this;
+    const cells = m * m;
+    for (let i = 0; i < cells; i++) a[i] = 0;
+    for (let i = 0; i < m; i++) lastRow[i] = 0;
     this.inflowW = this.heldInflowW;
     for (let i = 0; i < size; i++) {
       const t = temperature[i]!;
       previous[i] = t;
-      this.outflow[i] = this.heldOut[i]!;
-      b[i] = this.storeWPerK[i]! * t + this.heldIn[i]!;
+      outflow[i] = heldOut[i]!;
+      b[i] = storeWPerK[i]! * t + heldIn[i]!;
     }
-    for (let i = held; i < size; i++) this.a[(i - held) * (m + 1)] = this.storeWPerK[i]! + this.foot[i]!;
+    for (let i = held; i < size; i++) a[(i - held) * (m + 1)] = storeWPerK[i]! + this.foot[i]!;
     for (let i = 0; i < held; i++) {
       const to = this.next[i]!;
       if (to >= 0) b[to] = b[to]! + this.share[i]! * b[i]!;
@@ -120,31 +126,43 @@ export class HeatNetwork {
 
   /** Heat flows between two stores, neither of them held, in proportion to their difference. */
   link(i: number, j: number, conductanceWPerK: number): void {
-    this.linkAffine(i, j, 0, conductanceWPerK, conductanceWPerK);
+    const { a, held } = this;
+    const n = this.size - held;
+    const r = (i < j ? i : j) - held;
+    const q = (i < j ? j : i) - held;
+    a[r * n + r] = a[r * n + r]! + conductanceWPerK;
+    a[q * n + q] = a[q * n + q]! + conductanceWPerK;
+    a[r * n + q] = a[r * n + q]! - conductanceWPerK;
+    if (q === n - 1) this.lastRow[r] = this.lastRow[r]! - conductanceWPerK;
   }
 
-  /** A flow from i to j that follows i's own slope and j's own slope: base + from*T_i - to*T_j (vapour between wet things). */
-  linkAffine(i: number, j: number, base: number, from: number, to: number): void {
-    const { a, b, held } = this;
+  /** A flow from i to the last store that follows either's own slope: base + from*T_i - to*T_last (vapour from a wet face). */
+  linkToLast(i: number, base: number, from: number, to: number): void {
+    const { a, b, held, lastRow } = this;
     const n = this.size - held;
     const r = i - held;
-    const q = j - held;
+    const corner = n * n - 1;
+    const end = this.size - 1;
     a[r * n + r] = a[r * n + r]! + from;
-    a[r * n + q] = a[r * n + q]! - to;
-    a[q * n + q] = a[q * n + q]! + to;
-    a[q * n + r] = a[q * n + r]! - from;
-    if (base === 0) return;
+    a[r * n + n - 1] = a[r * n + n - 1]! - to;
+    a[corner] = a[corner]! + to;
+    lastRow[r] = lastRow[r]! - from;
     b[i] = b[i]! - base;
-    b[j] = b[j]! + base;
+    b[end] = b[end]! + base;
   }
 
   /** Heat flows to a place whose temperature is given (outside air, sky). */
   boundary(i: number, conductanceWPerK: number, temperature: number): void {
+    this.boundaries(i, conductanceWPerK, conductanceWPerK * temperature);
+  }
+
+  /** Several such places at once: the sum of their conductances, and of each conductance times its temperature. */
+  boundaries(i: number, conductanceWPerK: number, inflowW: number): void {
     const at = (i - this.held) * (this.size - this.held + 1);
     this.a[at] = this.a[at]! + conductanceWPerK;
-    this.b[i] = this.b[i]! + conductanceWPerK * temperature;
+    this.b[i] = this.b[i]! + inflowW;
     this.outflow[i] = this.outflow[i]! + conductanceWPerK;
-    this.inflowW += conductanceWPerK * temperature;
+    this.inflowW += inflowW;
   }
 
   gain(i: number, watts: number): void {
@@ -155,10 +173,10 @@ export class HeatNetwork {
   /** Ends a step: solves and takes over the new temperatures, last the held columns' from where they end downwards. */
   solve(): void {
     const { b, held } = this;
-    solveInPlace(this.a, this.loose, this.size - held);
+    solveBordered(this.a, this.lastRow, this.loose, this.size - held);
     for (let i = held - 1; i >= 0; i--) {
       const to = this.next[i]!;
-      b[i] = (to >= 0 ? b[i]! + this.linkWPerK[i]! * b[to]! : b[i]!) / this.pivot[i]!;
+      b[i] = (to >= 0 ? b[i]! + this.linkWPerK[i]! * b[to]! : b[i]!) * this.inverse[i]!;
     }
     this.temperature.set(b);
   }
@@ -168,10 +186,11 @@ export class HeatNetwork {
    * what the stores took up. Flows between stores cancel only if every link was entered evenly on both sides.
    */
   residualW(): number {
+    const { outflow, previous, size, storeWPerK, temperature } = this;
     let left = this.inflowW;
-    for (let i = 0; i < this.size; i++) {
-      const t = this.temperature[i]!;
-      left -= this.outflow[i]! * t + this.storeWPerK[i]! * (t - this.previous[i]!);
+    for (let i = 0; i < size; i++) {
+      const t = temperature[i]!;
+      left -= outflow[i]! * t + storeWPerK[i]! * (t - previous[i]!);
     }
     return abs(left);
   }

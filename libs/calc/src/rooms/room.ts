@@ -33,5 +33,13 @@ export const outsideValidity = <K extends string>(model: RoomModel<K>, values: R
     const { min, max, unit, safety } = model.ranges[key];
     const value = values[key];
     if (value >= min && value <= max) return [];
-    return [{ code: `${model.room}.outside-validity`, severity: safety ? 'stop' : 'care', room: model.room, subject: key, params: { value, min, max, unit, safety } } satisfies Note];
+    return [
+      {
+        code: `${model.room}.outside-validity`,
+        severity: safety ? 'stop' : 'care',
+        room: model.room,
+        subject: key,
+        params: { value, min, max, unit, safety },
+      } satisfies Note,
+    ];
   });

@@ -1,4 +1,5 @@
-import { LEAF, SOIL, type FloorFinish } from '../data/materials-thermal.js';
+import { ROW_COVER } from '../data/covers.js';
+import { LEAF, SOIL, WATER, type FloorFinish } from '../data/materials-thermal.js';
 import { SOIL_LAYERS_M } from '../physics/ground.js';
 import type { Shelter, Variant } from './thermal-shelter.js';
 
@@ -19,8 +20,9 @@ export interface Nodes {
   row: number;
   second: number[];
   film: number[];
-  vapour: number;
   air: number;
+  /** Always the last store: its links follow two slopes. */
+  vapour: number;
 }
 
 const ROW_STORE_J_PER_M2K = 40;
@@ -50,8 +52,8 @@ export const nodesOf = (s: Shelter, v: Variant): Nodes => {
   const second = v.secondFilm ? [skin(0), skin(1)] : [];
   const film = [skin(0), skin(1)];
   const airStore = AIR_J_PER_M3K * s.pressureRatio * (s.volumeM3 - underM3);
-  const vapour = add(airStore);
   const air = add(airStore);
+  const vapour = add(airStore);
   return {
     size: capacity.length,
     capacity: Float64Array.from(capacity),
@@ -65,7 +67,27 @@ export const nodesOf = (s: Shelter, v: Variant): Nodes => {
     row,
     second,
     film,
-    vapour,
     air,
+    vapour,
   };
+};
+
+/** A face inside that sends heat rays: the black area it stands for, and the share of it that looks at the roof. */
+export interface Ray {
+  node: number;
+  blackM2: number;
+  toRoofFrac: number;
+}
+
+/** Floors first, then leaf, water and, where there is one, the inner cover. */
+export const raysOf = (s: Shelter, v: Variant, at: Nodes): Ray[] => {
+  const toRoofFrac = s.floorToRoofFrac;
+  const last = at.floor.length - 1;
+  const bareM2 = (c: number) => Math.max(0, at.soilM2[c]! - (c === last ? s.leafM2 : 0));
+  return [
+    ...at.floor.map((node, c) => ({ node, blackM2: bareM2(c) * SOIL.emittedFrac, toRoofFrac })),
+    { node: at.leaf, blackM2: s.leafM2 * LEAF.emittedFrac, toRoofFrac },
+    ...at.water.map((node, w) => ({ node, blackM2: (s.water[w]!.skinM2 / 2) * WATER.emittedFrac, toRoofFrac: 0.5 })),
+    ...(v.innerCover ? [{ node: at.row, blackM2: s.bedM2 * ROW_COVER.dry.emittedFrac, toRoofFrac }] : []),
+  ];
 };

@@ -8,7 +8,7 @@ import { longWaveSlope } from '../physics/radiation.js';
 import { ventM3PerS } from '../physics/ventilation.js';
 import type { Draw } from './thermal-draws.js';
 import { STEPS_PER_DAY, STEP_MIN, type Forcing } from './thermal-forcing.js';
-import { nodesOf, type Nodes } from './thermal-nodes.js';
+import { nodesOf, raysOf, type Nodes } from './thermal-nodes.js';
 import type { Shelter, Variant } from './thermal-shelter.js';
 import { PSYCHROMETRIC_PA_PER_K, saturationPa, slopeAtPaPerK } from './thermal-vapour.js';
 
@@ -54,7 +54,12 @@ export class ThermalRun {
   /** Inner faces of roof and wall: the second film's where there is one. */
   private readonly inner: readonly [number, number];
   private readonly gamma: number;
+  /** Faces inside that send heat rays, and the black area that each turns to roof and to walls, m2. */
+  private readonly rayNode: readonly number[];
+  private readonly rayM2: Float64Array;
   private airFlowM3PerS = 0;
+  private windMPerS = 0;
+  private outsideWPerM2K = 0;
   private skyC = 0;
   private outC = 0;
   private rowOn = false;
@@ -71,6 +76,9 @@ export class ThermalRun {
     const [roof = 0, wall = 0] = variant.secondFilm ? this.nodes.second : this.nodes.film;
     this.inner = [roof, wall];
     this.gamma = PSYCHROMETRIC_PA_PER_K * s.pressureRatio;
+    const rays = raysOf(s, variant, this.nodes);
+    this.rayNode = rays.map((r) => r.node);
+    this.rayM2 = Float64Array.from(rays.flatMap((r) => [r.blackM2 * r.toRoofFrac, r.blackM2 * (1 - r.toRoofFrac)]));
   }
 
   /** Sets soil from the year's wave and everything else from the day's mean air. */
@@ -113,19 +121,19 @@ export class ThermalRun {
     this.outC = f.airC[k]!;
     this.skyC = min(this.outC, f.skyC[k]! + this.draw.skyPosition * f.skySpreadK[k]!);
     this.rowOn = this.variant.innerCover && f.sunUp[k] === 0;
-    const wind = this.draw.windMPerS * (1 + 0.5 * f.dayShape[k]!);
-    const outside = outsideWPerM2K(wind);
+    this.windMPerS = this.draw.windMPerS * (1 + 0.5 * f.dayShape[k]!);
+    this.outsideWPerM2K = outsideWPerM2K(this.windMPerS);
     this.setFilm();
     n.begin(STEP_S);
     this.longWave();
-    this.convection(outside);
-    this.outsideDew(k, outside);
-    this.airAndVapour(k, wind);
+    this.convection();
+    this.outsideDew(k);
+    this.airAndVapour(k);
     this.sun(k);
     n.solve();
     this.trace.largestResidualW = max(this.trace.largestResidualW, n.residualW());
     this.readFaces();
-    this.wetFilm(k, outside);
+    this.wetFilm(k);
     this.trace.airC[k] = n.temperature[at.cropAir]!;
     this.trace.leafC[k] = n.temperature[at.leaf]!;
   }
@@ -187,54 +195,56 @@ export class ThermalRun {
   }
 
   /** A face inside sends heat rays to each film in its way, and what they let through on to the sky and the ground outside. */
-  private radiate(node: number, areaM2: number, emitted: number, toRoofFrac: number, underRow: boolean): void {
-    const n = this.network;
-    const at = this.nodes;
+  private radiate(r: number, underRow: boolean): void {
+    const { network: n, nodes: at, eps, through, rayM2 } = this;
     const t = n.temperature;
+    const node = this.rayNode[r]!;
     const ti = t[node]!;
-    let rest = areaM2 * emitted;
+    let pass = 1;
     if (underRow) {
-      n.link(node, at.row, rest * ROW_COVER.dry.emittedFrac * longWaveSlope(ti, t[at.row]!));
-      rest *= ROW_COVER.dry.throughFrac;
+      n.link(node, at.row, (rayM2[2 * r]! + rayM2[2 * r + 1]!) * ROW_COVER.dry.emittedFrac * longWaveSlope(ti, t[at.row]!));
+      pass = ROW_COVER.dry.throughFrac;
     }
-    const sky = longWaveSlope(ti, this.skyC);
-    const ground = longWaveSlope(ti, this.outC);
+    let toSky = 0;
+    let toGround = 0;
     for (let g = 0; g < 2; g++) {
-      let part = rest * (g === 0 ? toRoofFrac : 1 - toRoofFrac);
+      let part = pass * rayM2[2 * r + g]!;
       if (part === 0) continue;
+      const film = at.film[g]!;
       if (this.variant.secondFilm) {
-        n.link(node, at.second[g]!, part * this.eps[g + 2]! * longWaveSlope(ti, t[at.second[g]!]!));
-        part *= this.through[g + 2]!;
+        const second = at.second[g]!;
+        n.link(node, second, part * eps[g + 2]! * longWaveSlope(ti, t[second]!));
+        part *= through[g + 2]!;
       }
-      n.link(node, at.film[g]!, part * this.eps[g]! * longWaveSlope(ti, t[at.film[g]!]!));
-      this.outward(node, part * this.through[g]!, g, sky, ground);
+      n.link(node, film, part * eps[g]! * longWaveSlope(ti, t[film]!));
+      part *= through[g]!;
+      const share = this.s.skyShareFrac[g as 0 | 1];
+      toSky += part * share;
+      toGround += part * (1 - share);
     }
+    this.outward(node, ti, toSky, toGround);
   }
 
-  private outward(node: number, part: number, group: number, skySlope: number, groundSlope: number): void {
-    const share = this.s.skyShareFrac[group as 0 | 1];
-    this.network.boundary(node, part * share * skySlope, this.skyC);
-    this.network.boundary(node, part * (1 - share) * groundSlope, this.outC);
+  /** Heat rays of black areas (m2) to the sky and to the ground outside, which is as warm as the air. */
+  private outward(node: number, ti: number, toSkyM2: number, toGroundM2: number): void {
+    const sky = toSkyM2 * longWaveSlope(ti, this.skyC);
+    const ground = toGroundM2 * longWaveSlope(ti, this.outC);
+    this.network.boundaries(node, sky + ground, sky * this.skyC + ground * this.outC);
   }
 
   private longWave(): void {
     const { network: n, nodes: at, s } = this;
     const t = n.temperature;
-    const toRoof = s.floorToRoofFrac;
     const leafFloor = at.floor.length - 1;
-    for (let c = 0; c < at.floor.length; c++) {
-      const open = at.soilM2[c]! - (c === leafFloor ? s.leafM2 : 0);
-      this.radiate(at.floor[c]!, max(0, open), SOIL.emittedFrac, toRoof, this.rowOn && c === leafFloor);
-    }
-    this.radiate(at.leaf, s.leafM2, LEAF.emittedFrac, toRoof, this.rowOn);
+    for (let c = 0; c <= leafFloor; c++) this.radiate(c, this.rowOn && c === leafFloor);
+    this.radiate(leafFloor + 1, this.rowOn);
     n.link(at.leaf, at.floor[leafFloor]!, s.leafM2 * SOIL_TO_LEAF * longWaveSlope(t[at.leaf]!, t[at.floor[leafFloor]!]!));
-    if (this.rowOn) this.radiate(at.row, s.bedM2, ROW_COVER.dry.emittedFrac, toRoof, false);
     for (let w = 0; w < at.water.length; w++) {
-      const skin = s.water[w]!.skinM2 / 2;
       const node = at.water[w]!;
-      this.radiate(node, skin, WATER.emittedFrac, 0.5, false);
-      n.link(node, at.floor[0]!, skin * WATER.emittedFrac * SOIL.emittedFrac * longWaveSlope(t[node]!, t[at.floor[0]!]!));
+      this.radiate(leafFloor + 2 + w, false);
+      n.link(node, at.floor[0]!, (s.water[w]!.skinM2 / 2) * WATER.emittedFrac * SOIL.emittedFrac * longWaveSlope(t[node]!, t[at.floor[0]!]!));
     }
+    if (this.rowOn) this.radiate(this.rayNode.length - 1, false);
     this.filmLongWave();
   }
 
@@ -247,13 +257,16 @@ export class ThermalRun {
     n.link(inner[0], inner[1], s.coverM2[0] * s.roofToWallFrac * e0 * e1 * longWaveSlope(t[inner[0]]!, t[inner[1]]!));
     for (let g = 0; g < 2; g++) {
       const area = s.coverM2[g as 0 | 1];
+      const share = s.skyShareFrac[g as 0 | 1];
       const film = at.film[g]!;
-      this.outward(film, area * this.eps[g]!, g, longWaveSlope(t[film]!, this.skyC), longWaveSlope(t[film]!, this.outC));
+      const own = area * this.eps[g]!;
+      this.outward(film, t[film]!, own * share, own * (1 - share));
       if (!this.variant.secondFilm) continue;
       const second = at.second[g]!;
       const back = 1 - (1 - this.eps[g]! - this.through[g]!) * (1 - this.eps[g + 2]! - this.through[g + 2]!);
       n.link(second, film, (area * this.eps[g + 2]! * this.eps[g]! * longWaveSlope(t[second]!, t[film]!)) / max(back, 0.1));
-      this.outward(second, area * this.eps[g + 2]! * this.through[g]!, g, longWaveSlope(t[second]!, this.skyC), longWaveSlope(t[second]!, this.outC));
+      const past = area * this.eps[g + 2]! * this.through[g]!;
+      this.outward(second, t[second]!, past * share, past * (1 - share));
     }
   }
 
@@ -263,7 +276,7 @@ export class ThermalRun {
     return d > 0 ? buoyantWPerM2K(d, cosTilt) : stableWPerM2K(d, cosTilt);
   }
 
-  private convection(outside: number): void {
+  private convection(): void {
     const { network: n, nodes: at, s } = this;
     const t = n.temperature;
     const air = at.air;
@@ -283,7 +296,7 @@ export class ThermalRun {
       const inner = this.inner[g as 0 | 1];
       n.link(inner, air, area * this.faceWPerM2K[g]!);
       if (this.variant.secondFilm) n.link(inner, at.film[g]!, area * GAP_WPERM2K);
-      n.boundary(at.film[g]!, area * outside, this.outC);
+      n.boundary(at.film[g]!, area * this.outsideWPerM2K, this.outC);
     }
     if (this.variant.innerCover) {
       n.link(at.cropAir, at.row, s.bedM2 * this.level(at.cropAir, at.row, 1));
@@ -298,12 +311,12 @@ export class ThermalRun {
     return this.opening === 'whenWarm' && this.f.sunUp[k] === 1 && this.network.temperature[this.nodes.air]! > 20;
   }
 
-  private airAndVapour(k: number, wind: number): void {
+  private airAndVapour(k: number): void {
     const { network: n, nodes: at, s } = this;
     const t = n.temperature;
     const ti = t[at.air]!;
-    let flow = leakageM3PerS(s.leakCm2 * this.draw.leakFactor, ti - this.outC, wind, s.shelterClass);
-    if (this.ventsOpen(k)) flow += ventM3PerS(s.vents, ti, this.outC, wind);
+    let flow = leakageM3PerS(s.leakCm2 * this.draw.leakFactor, ti - this.outC, this.windMPerS, s.shelterClass);
+    if (this.ventsOpen(k)) flow += ventM3PerS(s.vents, ti, this.outC, this.windMPerS);
     // Half of the last step's flow: buoyancy and temperature would otherwise chase each other.
     this.airFlowM3PerS = 0.5 * flow + 0.5 * this.airFlowM3PerS;
     const g = RHO_CP_SEA * s.pressureRatio * (293.15 / (this.outC + 273.15)) * this.airFlowM3PerS;
@@ -324,7 +337,7 @@ export class ThermalRun {
   }
 
   /** Dew and rime on the outer face give heat to a film that is colder than the dew point, and take it back in the morning. */
-  private outsideDew(k: number, outside: number): void {
+  private outsideDew(k: number): void {
     const { network: n, nodes: at, s } = this;
     const damp = this.f.dampPa[k]!;
     for (let g = 0; g < 2; g++) {
@@ -334,7 +347,7 @@ export class ThermalRun {
       const film = at.film[g]!;
       const t = n.temperature[film]!;
       const slope = slopeAtPaPerK(t, held);
-      n.boundary(film, (s.coverM2[g as 0 | 1] * outside * wetPart * slope) / this.gamma, t + (damp - held) / slope);
+      n.boundary(film, (s.coverM2[g as 0 | 1] * this.outsideWPerM2K * wetPart * slope) / this.gamma, t + (damp - held) / slope);
     }
   }
 
@@ -342,7 +355,7 @@ export class ThermalRun {
   private exchange(node: number, facePa: number, conductance: number): void {
     const t = this.network.temperature[node]!;
     const slope = slopeAtPaPerK(t, facePa) / this.gamma;
-    this.network.linkAffine(node, this.nodes.vapour, conductance * (facePa / this.gamma - slope * t), conductance * slope, conductance);
+    this.network.linkToLast(node, conductance * (facePa / this.gamma - slope * t), conductance * slope, conductance);
   }
 
   private sun(k: number): void {
@@ -363,12 +376,12 @@ export class ThermalRun {
   }
 
   /** Dew on a film grows while the air beside it is damper than the film, and dries off by day. */
-  private wetFilm(k: number, outside: number): void {
+  private wetFilm(k: number): void {
     const vapour = this.network.temperature[this.nodes.vapour]!;
     const outsideDamp = this.f.dampPa[k]! / this.gamma;
     for (let g = 0; g < 2; g++) {
       this.gather(g, this.faceWPerM2K[g]! * (vapour - this.facePa[g]! / this.gamma));
-      this.gather(g + 2, outside * (outsideDamp - this.facePa[g + 2]! / this.gamma));
+      this.gather(g + 2, this.outsideWPerM2K * (outsideDamp - this.facePa[g + 2]! / this.gamma));
     }
   }
 
