@@ -99,7 +99,7 @@ export const formatTemperatureRange = (lowC: number, highC: number, system: Unit
 /** A force as a reader needs it: kN to one decimal, below that N in tens; pounds in tens, below a hundred in ones. */
 export const formatForce = (newtons: number, system: UnitSystem): string => {
   const pounds = finite(newtons) / POUND_FORCE_N;
-  const coarse = (value: number): string => formatNumber(Math.abs(value) < 100 ? value : roundAway(value / 10, 0) * 10);
+  const coarse = (value: number): string => formatNumber(Math.abs(value) < 100 ? value : roundAway(value / 10, 0) * 10, 0, ENGLISH, 1000);
   if (system === 'us') return `${coarse(pounds)}${NO_BREAK}lb`;
   return Math.abs(newtons) >= 1000 ? `${formatNumber(newtons / 1000, 1)}${NO_BREAK}kN` : `${coarse(newtons)}${NO_BREAK}N`;
 };

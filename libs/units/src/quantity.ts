@@ -25,8 +25,12 @@ export const UNIT_BY_SUFFIX = {
   Nm: 'N.m',
   NPerM: 'N/m',
   Pa: 'Pa',
+  PaPerM: 'Pa/m',
+  PaPerK: 'Pa/K',
+  NPerM3: 'N/m3',
   C: 'degC',
   K: 'K',
+  KPerM: 'K/m',
   S: 's',
   Min: 'min',
   H: 'h',
@@ -40,10 +44,20 @@ export const UNIT_BY_SUFFIX = {
   WPerM2: 'W/m2',
   WPerMK: 'W/(m.K)',
   WPerM2K: 'W/(m2.K)',
+  M2KPerW: 'm2.K/W',
+  KM2PerMJ: 'K.m2/MJ',
   KJPerM2K: 'kJ/(m2.K)',
   MJPerM2: 'MJ/m2',
   MJPerM3K: 'MJ/(m3.K)',
   JPerK: 'J/K',
+  JPerLK: 'J/(L.K)',
+  JPerM2K: 'J/(m2.K)',
+  JPerM3K: 'J/(m3.K)',
+  LPerM2: 'L/m2',
+  Cm2PerM2: 'cm2/m2',
+  PerM: '1/m',
+  PerM2: '1/m2',
+  PerY: '1/a',
   PerH: '1/h',
   Frac: '1',
   Ratio: '1',
@@ -52,7 +66,9 @@ export const UNIT_BY_SUFFIX = {
 } as const;
 
 export type UnitSuffix = keyof typeof UNIT_BY_SUFFIX;
-export type UnitSymbol = (typeof UNIT_BY_SUFFIX)[UnitSuffix];
+/** Units that only coefficients of empirical formulas carry; no field of a plan is in them. */
+type CoefficientUnit = '(L/s)2/(cm4.K)' | '(L/s)2/(cm4.(m/s)2)' | '1/K(1/2)';
+export type UnitSymbol = (typeof UNIT_BY_SUFFIX)[UnitSuffix] | CoefficientUnit;
 
 export type Metres = Quantity<'m'>;
 export type Millimetres = Quantity<'mm'>;

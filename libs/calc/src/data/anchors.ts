@@ -9,7 +9,7 @@ export const PULL_CHECK_FS = cited(1.5, '1', 'CFR-3280', '3280.306(f), 4,725 lb 
 /** Saturated soil holds about half. */
 export const WET_SOIL_FRAC = cited(0.5, '1', 'TENT-STAKE-2009', 'saturated soil about half');
 /** Ultimate pull for each newton metre of installing torque: 10 per foot for a 1.5 in square shaft. */
-export const TORQUE_FACTOR_PER_M = cited(10 / FT, '1', 'HELICAL-TORQUE', 'Kt 10 per ft', { min: 10 / FT, max: 11 / FT });
+export const TORQUE_FACTOR_PER_M = cited(10 / FT, '1/m', 'HELICAL-TORQUE', 'Kt 10 per ft', { min: 10 / FT, max: 11 / FT });
 export const TORQUE_FS = cited(2, '1', 'HELICAL-TORQUE', 'factor of safety, permanent');
 /** What two people turn in with a five-foot bar. */
 export const HAND_TORQUE_NM = cited(250 * FT * LBF, 'N.m', 'HELICAL-TORQUE', '50 lb at each end of a 5 ft bar');

@@ -70,20 +70,20 @@ export const ROW_COVER = {
 export const FRAME_FRAC = cited(0.9, '1', 'NRAES-33', 'frame factor', { min: 0.85, max: 0.95 });
 export const DIRT_FRAC = cited(0.92, '1', 'NRAES-33', 'dust and drip', { min: 0.85, max: 0.95 });
 /** Light lost by film for each year of age. */
-export const AGE_LOSS_FRAC = cited(0.015, '1', 'THERMAL-JUDGEMENT', 'sun lost per year of film age', { min: 0.005, max: 0.03 });
+export const AGE_LOSS_PER_Y = cited(0.015, '1/a', 'THERMAL-JUDGEMENT', 'sun lost per year of film age', { min: 0.005, max: 0.03 });
 export const FILM_ABSORBED_FRAC = cited(0.05, '1', 'THERMAL-MEMORY', 'sun taken up by clear film', { min: 0.02, max: 0.1 });
 /** Convection across the gap of two films; heat rays are carried apart. */
-export const GAP_WPERM2K = cited(1.8, 'W/(m2.K)', 'THERMAL-MEMORY', 'convection in a gap of some centimetres between films', { min: 1.2, max: 2.5 });
+export const GAP_W_PER_M2_K = cited(1.8, 'W/(m2.K)', 'THERMAL-MEMORY', 'convection in a gap of some centimetres between films', { min: 1.2, max: 2.5 });
 /** A second film fixed by hand is not tight: damp air reaches the outer film too, which shows this share of the inner film's wetness. */
 export const GAP_WET_FRAC = cited(0.5, '1', 'THERMAL-JUDGEMENT', 'nothing measured; 0 would be a gap blown with outside air', { min: 0, max: 1 });
 /** Sheet mass as heat store: 0.15 mm at 920 kg/m3 and 2.3 kJ/(kg K), times thickness in mm. */
-export const FILM_JPERM2K_PER_MM = 920 * 2300 * 1e-3;
+export const FILM_J_PER_M2_K_PER_MM = 920 * 2300 * 1e-3;
 
 /** Gaps at 4 Pa for each square metre of cover, cm2. Ordinary makes about two air changes an hour at 5 K and a light wind. */
 export const LEAK_CM2_PER_M2: Readonly<Record<StructureInputs['airLeaks'], number>> = {
-  sealed: cited(4, '1', 'THERMAL-JUDGEMENT', 'about 1 air change; no published measurement of home-built film shelters found', { min: 2, max: 8 }),
-  ordinary: cited(9, '1', 'THERMAL-JUDGEMENT', 'about 2 air changes', { min: 4.5, max: 18 }),
-  gappy: cited(22, '1', 'THERMAL-JUDGEMENT', 'about 4 to 6 air changes', { min: 11, max: 44 }),
+  sealed: cited(4, 'cm2/m2', 'THERMAL-JUDGEMENT', 'about 1 air change; no published measurement of home-built film shelters found', { min: 2, max: 8 }),
+  ordinary: cited(9, 'cm2/m2', 'THERMAL-JUDGEMENT', 'about 2 air changes', { min: 4.5, max: 18 }),
+  gappy: cited(22, 'cm2/m2', 'THERMAL-JUDGEMENT', 'about 4 to 6 air changes', { min: 11, max: 44 }),
 };
 /** The leak area may be half or double of its class (5 to 95 per cent). */
 export const LEAK_SPREAD = 2;

@@ -22,33 +22,33 @@ export const FLOORS: Readonly<Record<StructureInputs['floor'], FloorFinish>> = {
   },
   mulch: {
     absorbedFrac: cited(0.65, '1', 'THERMAL-MEMORY', 'straw or chips', { min: 0.5, max: 0.8 }),
-    resistanceM2KPerW: cited(0.5, '1', 'THERMAL-MEMORY', '50 mm of dry mulch at 0.1 W/(m K)', { min: 0.3, max: 1 }),
+    resistanceM2KPerW: cited(0.5, 'm2.K/W', 'THERMAL-MEMORY', '50 mm of dry mulch at 0.1 W/(m K)', { min: 0.3, max: 1 }),
     storeJPerM2K: 8000,
     wetFrac: 0.1,
   },
   gravel: {
     absorbedFrac: cited(0.6, '1', 'THERMAL-MEMORY', 'grey gravel', { min: 0.5, max: 0.75 }),
-    resistanceM2KPerW: cited(0.12, '1', 'THERMAL-MEMORY', '70 mm at 0.6 W/(m K)', { min: 0.05, max: 0.25 }),
+    resistanceM2KPerW: cited(0.12, 'm2.K/W', 'THERMAL-MEMORY', '70 mm at 0.6 W/(m K)', { min: 0.05, max: 0.25 }),
     storeJPerM2K: 50_000,
     wetFrac: 0.1,
   },
   brick: {
     absorbedFrac: cited(0.65, '1', 'THERMAL-MEMORY', 'red brick', { min: 0.55, max: 0.75 }),
-    resistanceM2KPerW: cited(0.08, '1', 'THERMAL-MEMORY', '60 mm at 0.75 W/(m K)', { min: 0.05, max: 0.12 }),
+    resistanceM2KPerW: cited(0.08, 'm2.K/W', 'THERMAL-MEMORY', '60 mm at 0.75 W/(m K)', { min: 0.05, max: 0.12 }),
     storeJPerM2K: 45_000,
     wetFrac: 0.1,
   },
   decking: {
     absorbedFrac: cited(0.7, '1', 'THERMAL-MEMORY', 'weathered boards', { min: 0.55, max: 0.8 }),
-    resistanceM2KPerW: cited(0.35, '1', 'THERMAL-MEMORY', '25 mm board over an air gap', { min: 0.25, max: 0.5 }),
+    resistanceM2KPerW: cited(0.35, 'm2.K/W', 'THERMAL-MEMORY', '25 mm board over an air gap', { min: 0.25, max: 0.5 }),
     storeJPerM2K: 15_000,
     wetFrac: 0.05,
   },
 };
 
 export const SOIL = {
-  moistJPerM3K: cited(2.2e6, '1', 'THERMAL-MEMORY', 'moist soil, volumetric heat', { min: 2.0e6, max: 2.6e6 }),
-  dryJPerM3K: cited(1.4e6, '1', 'THERMAL-MEMORY', 'dry soil, volumetric heat', { min: 1.2e6, max: 1.5e6 }),
+  moistJPerM3K: cited(2.2e6, 'J/(m3.K)', 'THERMAL-MEMORY', 'moist soil, volumetric heat', { min: 2.0e6, max: 2.6e6 }),
+  dryJPerM3K: cited(1.4e6, 'J/(m3.K)', 'THERMAL-MEMORY', 'dry soil, volumetric heat', { min: 1.2e6, max: 1.5e6 }),
   /** Conductivity of the top 14 cm of a dry floor, against the moist soil under it. */
   dryTopFactor: cited(0.35, '1', 'THERMAL-MEMORY', 'dry 0.25 to 0.5 against moist 0.8 to 1.5 W/(m K)', { min: 0.2, max: 0.6 }),
   emittedFrac: cited(0.95, '1', 'THERMAL-MEMORY', 'soil, emissivity', { min: 0.9, max: 0.98 }),
@@ -59,7 +59,7 @@ export const LEAF = {
   absorbedFrac: cited(0.7, '1', 'THERMAL-MEMORY', 'canopy, sun taken up', { min: 0.5, max: 0.8 }),
   /** Share of the sun on a watered canopy that becomes vapour. */
   evaporatedFrac: cited(0.5, '1', 'NRAES-33', 'E of a full canopy', { min: 0.2, max: 1 }),
-  storeJPerM2K: cited(2000, '1', 'THERMAL-MEMORY', 'half a kilogram of water per square metre of leaf', { min: 800, max: 8000 }),
+  storeJPerM2K: cited(2000, 'J/(m2.K)', 'THERMAL-MEMORY', 'half a kilogram of water per square metre of leaf', { min: 800, max: 8000 }),
   lengthM: cited(0.06, 'm', 'THERMAL-JUDGEMENT', 'width of a leaf', { min: 0.02, max: 0.2 }),
   /** Leaf over bed area, and the least leaf that is followed where no bed is given. */
   ofBedsFrac: cited(0.5, '1', 'THERMAL-JUDGEMENT', 'young crop over its bed', { min: 0.2, max: 0.9 }),
@@ -67,7 +67,7 @@ export const LEAF = {
 } as const;
 
 export const WATER = {
-  jPerLK: cited(4186, '1', 'THERMAL-MEMORY', 'water, J per litre and kelvin'),
+  storeJPerLK: cited(4186, 'J/(L.K)', 'THERMAL-MEMORY', 'water'),
   /** Skin of a full 208 L drum, and how it shrinks with volume (two thirds power). */
   drumM2: cited(1.85, 'm2', 'HEAT-TRANSFER-TEXTS', '208 L drum, 0.58 m by 0.88 m'),
   drumL: 208,

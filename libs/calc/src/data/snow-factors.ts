@@ -35,7 +35,7 @@ export const EN_SHAPE = cited(0.8, '1', 'EN1991-1-3', 'table 5.2, 0 to 30 degree
 export const EN_ARCH_LIMIT = cited(2, '1', 'EN1991-1-3-MEMORY', '5.3.5, mu3');
 
 /** Weight of a cubic metre of roof snow: settled light snow, and very wet snow (upper end). */
-export const LIGHT_SNOW_N_PER_M3 = cited(1570.87, '1', 'SNOW-TEN-PCF', '10 pcf');
-export const WET_SNOW_N_PER_M3 = cited(6283.5, '1', 'SNOW-WET', '30 to 40 psf per foot, upper end: 40 pcf');
+export const LIGHT_SNOW_N_PER_M3 = cited(1570.87, 'N/m3', 'SNOW-TEN-PCF', '10 pcf');
+export const WET_SNOW_N_PER_M3 = cited(6283.5, 'N/m3', 'SNOW-WET', '30 to 40 psf per foot, upper end: 40 pcf');
 /** Clear when the tube carries seven tenths of what it may: clearing takes time and snow keeps falling. */
 export const CLEAR_AT_FRAC = cited(0.7, '1', 'JUDGEMENT-LOADS', 'share of the allowable load at which to clear');

@@ -13,7 +13,7 @@ export interface PresumptiveSoil {
 }
 const soil = (bearingPsf: number, lateralPsfPerFt: number, friction: number | null, cohesionPsf: number | null): PresumptiveSoil => ({
   bearingPa: cited(bearingPsf * PSF, 'Pa', 'IBC-1806', 'table 1806.2, bearing'),
-  lateralPaPerM: cited((lateralPsfPerFt * PSF) / FT, '1', 'IBC-1806', 'table 1806.2, lateral, psf/ft'),
+  lateralPaPerM: cited((lateralPsfPerFt * PSF) / FT, 'Pa/m', 'IBC-1806', 'table 1806.2, lateral, psf/ft'),
   frictionRatio: friction === null ? null : cited(friction, '1', 'IBC-1806', 'table 1806.2, sliding'),
   cohesionPa: cohesionPsf === null ? null : cited(cohesionPsf * PSF, 'Pa', 'IBC-1806', 'table 1806.2, cohesion'),
 });

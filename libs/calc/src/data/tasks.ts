@@ -371,7 +371,7 @@ export const EXPERIENCE: Record<'novice' | 'mixed' | 'skilled', number> = {
 
 export const WORKING_DAY_H = cited(6, 'h', 'JUDGEMENT-MATERIALS', 'a volunteer day without arriving, eating and cleaning up');
 /** More people than this for each square metre stand in each other's way. */
-export const CROWD_PER_M2 = cited(0.54, '1', 'JUDGEMENT-MATERIALS', 'at most ten on a 10 x 20 ft site');
+export const CROWD_PER_M2 = cited(0.54, '1/m2', 'JUDGEMENT-MATERIALS', 'at most ten on a 10 x 20 ft site');
 
 export interface StageFacts {
   stageId: string;

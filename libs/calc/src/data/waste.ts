@@ -22,7 +22,7 @@ export const ALLOWANCE = {
   strapsPerPostCount: cited(2, '{count}', 'JUDGEMENT-MATERIALS', 'one at the sill, one at the eave board'),
   framingScrewsPerPartCount: cited(6, '{count}', 'JUDGEMENT-MATERIALS', 'three at each end of a piece of framing'),
   contactTapeRollM: cited(20, 'm', 'JUDGEMENT-MATERIALS', 'length of one roll of contact tape'),
-  paintLPerM2Ratio: cited(0.1, '1', 'JUDGEMENT-MATERIALS', 'light latex, one coat, 10 m2 a litre'),
+  paintLPerM2: cited(0.1, 'L/m2', 'JUDGEMENT-MATERIALS', 'light latex, one coat, 10 m2 a litre'),
   nailerGirthM: cited(0.127, 'm', 'JUDGEMENT-MATERIALS', 'two faces of a 38 x 89 nailer touch film'),
   gravelDepthM: cited(0.05, 'm', 'LOW-COST-PRACTICE', 'floor gravel 2 in'),
   concreteBagM3: cited(0.0127, 'm3', 'JUDGEMENT-MATERIALS', '60 lb bag of dry mix gives about 0.45 ft3; from memory'),

@@ -13,7 +13,7 @@ const areaCurve = (source: SourceId, where: string, ...pairs: readonly (readonly
   pairs.map(([ft2, y]) => [ft2 * FT * FT, cited(y, '1', source, where)] as const);
 
 /** q = 0.613 Kz Kzt Kd Ke V^2, N/m2 with V in m/s (0.00256 in psf and mph: 0.06 per cent more). */
-export const VELOCITY_PRESSURE = cited(0.613, '1', 'ASCE7-16', 'eq. 26.10-1.SI');
+export const VELOCITY_PRESSURE = cited(0.613, 'kg/m3', 'ASCE7-16', 'eq. 26.10-1.SI');
 export const KD = cited(0.85, '1', 'ASCE7-16', 'table 26.6-1, buildings');
 export const GUST_FACTOR = cited(0.85, '1', 'ASCE7-16', '26.11.1, rigid');
 export const GCPI = {
@@ -31,7 +31,7 @@ export const TERRAIN: Readonly<Record<Exposure, { alpha: number; gradientM: numb
 };
 /** Components and cladding in exposure B are not given the shelter of the main frame. */
 export const KZ_FLOOR_CLADDING_B = cited(0.7, '1', 'ASCE7-16', 'table 26.10-1, exposure B, 30 ft');
-export const ELEVATION_PER_M = cited(0.000_119, '1', 'ASCE7-16', 'table 26.9-1 note: exp(-0.000119 zg), zg in m');
+export const ELEVATION_PER_M = cited(0.000_119, '1/m', 'ASCE7-16', 'table 26.9-1 note: exp(-0.000119 zg), zg in m');
 
 /** K1 against H/Lh, gamma, and mu up and down the wind. */
 export const HILLS = {
@@ -164,7 +164,7 @@ export const CLADDING_ROOF: readonly CladdingRow[] = [
   },
 ];
 /** A batten screw answers for well under ten square feet of film. */
-export const FILM_AREA_M2 = cited(10 * FT * FT, '1', 'JUDGEMENT-LOADS', 'effective area of film and battens, 10 ft2');
+export const FILM_AREA_M2 = cited(10 * FT * FT, 'm2', 'JUDGEMENT-LOADS', 'effective area of film and battens, 10 ft2');
 
 /** EN terrain: roughness length and least height. */
 export const EN_TERRAIN: Readonly<Record<'0' | 'I' | 'II' | 'III' | 'IV', { roughnessM: number; lowestM: number }>> = {

@@ -8,7 +8,7 @@ const KELVIN = 273.15;
 const TRIPLE_POINT_C = cited(0.01, 'degC', 'ASHRAE-F17-1', 'eq. 5 and 6, limits as used in practice');
 const MOLE_RATIO = cited(0.621945, '1', 'ASHRAE-F17-1', 'eq. 20');
 /** Fall of temperature with height in the standard atmosphere, K per metre. Cold nights often show less, or the reverse. */
-const LAPSE_K_PER_M = cited(0.0065, 'K', 'ICAO-7488', 'table 4, per metre below 11 km', { min: 0.003, max: 0.0098 });
+const LAPSE_K_PER_M = cited(0.0065, 'K/m', 'ICAO-7488', 'table 4, per metre below 11 km', { min: 0.003, max: 0.0098 });
 
 /** Gives: saturation pressure over ice below 0.01 degC and over water above, Pa (ASHRAE-F17-1 eq. 5 and 6). Validity: -100 to 200 degC. 25: 3169. */
 export const saturationPa = (airC: number): number => {

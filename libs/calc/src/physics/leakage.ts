@@ -7,14 +7,14 @@ const { sqrt, abs, log } = Math;
 export type ShelterClass = 1 | 2 | 3 | 4 | 5;
 
 /** Stack coefficient of a one-storey building, (L/s)^2/(cm4 K). */
-const STACK = cited(0.000145, '1', 'EP-IO-REF', 'effective leakage area, basic model, stack coefficient, one storey');
+const STACK = cited(0.000145, '(L/s)2/(cm4.K)', 'EP-IO-REF', 'effective leakage area, basic model, stack coefficient, one storey');
 /** Wind coefficients of a one-storey building by shelter class, (L/s)^2/(cm4 (m/s)^2). */
 const WIND: Readonly<Record<ShelterClass, number>> = {
-  1: cited(0.000319, '1', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 1'),
-  2: cited(0.000246, '1', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 2'),
-  3: cited(0.000174, '1', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 3'),
-  4: cited(0.000104, '1', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 4'),
-  5: cited(0.000032, '1', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 5'),
+  1: cited(0.000319, '(L/s)2/(cm4.(m/s)2)', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 1'),
+  2: cited(0.000246, '(L/s)2/(cm4.(m/s)2)', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 2'),
+  3: cited(0.000174, '(L/s)2/(cm4.(m/s)2)', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 3'),
+  4: cited(0.000104, '(L/s)2/(cm4.(m/s)2)', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 4'),
+  5: cited(0.000032, '(L/s)2/(cm4.(m/s)2)', 'EP-IO-REF', 'wind coefficient, one storey, shelter class 5'),
 };
 
 /**

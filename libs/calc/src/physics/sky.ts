@@ -13,9 +13,9 @@ export const sunFromSunshine = (extraterrestrialMJPerM2: number, sunshineFrac: n
 
 /** Hargreaves' coefficient inland and by the sea, and what is used where nobody has said which of the two it is. */
 export const HARGREAVES = {
-  inland: cited(0.16, '1', 'FAO-56', 'eq. 50, interior', { min: 0.15, max: 0.2 }),
-  coast: cited(0.19, '1', 'FAO-56', 'eq. 50, coastal', { min: 0.15, max: 0.2 }),
-  between: cited(0.175, '1', 'FAO-56', 'eq. 50, middle of interior and coastal', { min: 0.16, max: 0.19 }),
+  inland: cited(0.16, '1/K(1/2)', 'FAO-56', 'eq. 50, interior', { min: 0.15, max: 0.2 }),
+  coast: cited(0.19, '1/K(1/2)', 'FAO-56', 'eq. 50, coastal', { min: 0.15, max: 0.2 }),
+  between: cited(0.175, '1/K(1/2)', 'FAO-56', 'eq. 50, middle of interior and coastal', { min: 0.16, max: 0.19 }),
 } as const;
 
 /** Gives: a day's level sun from the daily range of temperature, MJ/m2 (FAO-56 eq. 50): k sqrt(Tmax - Tmin) Ra. */

@@ -15,7 +15,7 @@ const WORST_YEAR_K = cited(4.4, 'K', 'STATION-SPREAD', 'mean of 1,509 stations, 
 const HEIGHT_DOUBT_SHARE = cited(0.5, '1', 'CLIMATE-JUDGEMENT', 'night inversions', { min: 0.3, max: 1 });
 /** Months as near as this to the coldest one may stand beside a colder one. */
 const NEARLY_COLDEST_K = cited(2, 'K', 'CLIMATE-JUDGEMENT', 'usual step between winter months', { min: 1, max: 4 });
-const DISTANCE_DOUBT_K_PER_M = cited(1 / 150_000, 'K', 'CLIMATE-JUDGEMENT', 'per metre: 2 K at 300 km', { min: 0, max: 1e-4 });
+const DISTANCE_DOUBT_K_PER_M = cited(1 / 150_000, 'K/m', 'CLIMATE-JUDGEMENT', 'per metre: 2 K at 300 km', { min: 0, max: 1e-4 });
 
 type Night = NonNullable<ClimateResult['designNight']>;
 export type Hemisphere = ClimateResult['hemisphere'];

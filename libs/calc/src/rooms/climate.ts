@@ -44,7 +44,7 @@ export const STATION_FIT = {
 /** A shelter is kept shut while nights as cold as this are still to be expected. */
 const SHUT_BELOW_C = cited(5, 'degC', 'CLIMATE-JUDGEMENT', 'cold-tender crops want a shut shelter below it', { min: 2, max: 8 });
 /** Rough rise inside a shut film house on a clear day, K for each MJ/m2 of level sun: ranks months, is never printed. */
-const SHUT_RISE_K_PER_MJ = cited(1, 'K', 'CLIMATE-JUDGEMENT', 'per MJ/m2; shut frames at 45 to 50 degC on clear spring days of 20 to 25 MJ/m2', {
+const SHUT_RISE_K_M2_PER_MJ = cited(1, 'K.m2/MJ', 'CLIMATE-JUDGEMENT', 'per MJ/m2; shut frames at 45 to 50 degC on clear spring days of 20 to 25 MJ/m2', {
   min: 0.5,
   max: 2,
 });
@@ -75,7 +75,7 @@ const coldNightsOf = (site: SiteInputs, months: readonly SiteMonth[]): HourlyDay
 const cookingMonth = (months: readonly SiteMonth[]): { month: number | null; nightsShut: boolean } => {
   const known = months.map((m) => m.month).filter((m) => m.hasRecord);
   const shut = known.filter((m) => m.coldNightC !== null && m.coldNightC <= SHUT_BELOW_C);
-  const score = (m: (typeof known)[number]) => (m.sunnyDayMaxC ?? -Infinity) + SHUT_RISE_K_PER_MJ * m.clearSkyMJPerM2;
+  const score = (m: (typeof known)[number]) => (m.sunnyDayMaxC ?? -Infinity) + SHUT_RISE_K_M2_PER_MJ * m.clearSkyMJPerM2;
   const best = (shut.length > 0 ? shut : known).reduce<(typeof known)[number] | null>((a, m) => (a === null || score(m) > score(a) ? m : a), null);
   return { month: best?.month ?? null, nightsShut: shut.length > 0 };
 };

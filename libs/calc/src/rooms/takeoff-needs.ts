@@ -241,7 +241,7 @@ const fixings = (input: NeedsInput): Need[] => {
       wasteReason: 'spares',
     }),
     line({ lineId: 'contact-tape', group: 'fixings', material: 'tape.contact', unit: 'each', need: touchingM / ALLOWANCE.contactTapeRollM }),
-    line({ lineId: 'paint', group: 'fixings', material: 'paint.white', unit: 'L', need: paintedM2 * ALLOWANCE.paintLPerM2Ratio }),
+    line({ lineId: 'paint', group: 'fixings', material: 'paint.white', unit: 'L', need: paintedM2 * ALLOWANCE.paintLPerM2 }),
   ];
 };
 

@@ -1,4 +1,4 @@
-import { GAP_WET_FRAC, GAP_WPERM2K, ROW_COVER } from '../data/covers.js';
+import { GAP_WET_FRAC, GAP_W_PER_M2_K, ROW_COVER } from '../data/covers.js';
 import { LEAF, SOIL, WATER } from '../data/materials-thermal.js';
 import { bodyWPerM2K, buoyantWPerM2K, outsideWPerM2K, stableWPerM2K, uprightWPerM2K } from '../physics/convection.js';
 import { diffusivityM2PerDay, edgeWPerK, kusudaC, SOIL_DEEP_M, SOIL_LAYERS_M, type GroundYear } from '../physics/ground.js';
@@ -295,7 +295,7 @@ export class ThermalRun {
       const area = s.coverM2[g as 0 | 1];
       const inner = this.inner[g as 0 | 1];
       n.link(inner, air, area * this.faceWPerM2K[g]!);
-      if (this.variant.secondFilm) n.link(inner, at.film[g]!, area * GAP_WPERM2K);
+      if (this.variant.secondFilm) n.link(inner, at.film[g]!, area * GAP_W_PER_M2_K);
       n.boundary(at.film[g]!, area * this.outsideWPerM2K, this.outC);
     }
     if (this.variant.innerCover) {

@@ -1,5 +1,5 @@
 import type { GeometryResult, SiteInputs, StructureInputs } from '@lathwork/model';
-import { AGE_LOSS_FRAC, DIRT_FRAC, FILMS, FILM_JPERM2K_PER_MM, FRAME_FRAC, LEAK_CM2_PER_M2, type FilmOptics } from '../data/covers.js';
+import { AGE_LOSS_PER_Y, DIRT_FRAC, FILMS, FILM_J_PER_M2_K_PER_MM, FRAME_FRAC, LEAK_CM2_PER_M2, type FilmOptics } from '../data/covers.js';
 import { FLOORS, LEAF, WATER, type FloorFinish } from '../data/materials-thermal.js';
 import type { ShelterClass } from '../physics/leakage.js';
 import { facingRectanglesFrac, skyShare } from '../physics/radiation.js';
@@ -119,7 +119,7 @@ const waterClasses = (structure: StructureInputs): WaterClass[] =>
       topM2: (Math.PI / 4) * acrossM * acrossM * w.count,
       sideShadowM2: acrossM * heightM * w.count,
       heightM,
-      storeJPerK: WATER.jPerLK * w.volumeL * w.count,
+      storeJPerK: WATER.storeJPerLK * w.volumeL * w.count,
       absorbedFrac: WATER.absorbedFrac[w.colour],
     };
   });
@@ -150,7 +150,7 @@ const viewFactors = (geometry: GeometryResult, roofM2: number, wallM2: number, s
 const sunThroughFrac = (structure: StructureInputs, film: FilmOptics): number => {
   // A film of unknown age is taken at half of a four-year life; the spread of the solar capture covers the rest.
   const ageY = structure.cover.ageY === 'unknown' ? 2 : structure.cover.ageY;
-  return film.sunFrac * Math.max(0.6, 1 - AGE_LOSS_FRAC * ageY) * FRAME_FRAC * DIRT_FRAC;
+  return film.sunFrac * Math.max(0.6, 1 - AGE_LOSS_PER_Y * ageY) * FRAME_FRAC * DIRT_FRAC;
 };
 
 /** Reads the plan's shelter into the night model's terms. Pure bookkeeping: areas, shares, stores. */
@@ -172,7 +172,7 @@ export const shelterOf = (site: SiteInputs, structure: StructureInputs, geometry
     ...viewFactors(geometry, area(0), area(1), structure),
     faces,
     film,
-    filmStoreJPerM2K: Math.max(FILM_JPERM2K_PER_MM * structure.cover.thicknessMm, 100),
+    filmStoreJPerM2K: Math.max(FILM_J_PER_M2_K_PER_MM * structure.cover.thicknessMm, 100),
     sunFrac: sunThroughFrac(structure, film) * (1 - structure.cover.shadeFrac),
     shadedFrac: site.shadedFrac,
     secondFilm: structure.cover.secondFilm,

@@ -4,7 +4,7 @@ import { cited } from '../sources/cite.js';
 const { exp } = Math;
 
 /** Psychrometric constant at sea level, Pa/K: cp p / (0.622 L); it falls with pressure. */
-export const PSYCHROMETRIC_PA_PER_K = cited(66.5, '1', 'ASHRAE-F17-1', '1006 x 101325 / (0.622 x 2.45e6)', { min: 60, max: 70 });
+export const PSYCHROMETRIC_PA_PER_K = cited(66.5, 'Pa/K', 'ASHRAE-F17-1', '1006 x 101325 / (0.622 x 2.45e6)', { min: 60, max: 70 });
 
 /**
  * Gives: saturation pressure over water, Pa. Model: Magnus form 610.94 exp(17.625 t/(t + 243.04)), within 0.4 per cent

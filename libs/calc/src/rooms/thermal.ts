@@ -145,17 +145,17 @@ const driversOf = (draws: readonly Draw[], e: Ensemble): ThermalResult['drivers'
   );
 
 const INSIDE_SURFACE = cited(8.29, 'W/(m2.K)', 'THERMAL-MEMORY', 'winter inside surface coefficient');
-const GAP_RESISTANCE = cited(0.12, '1', 'THERMAL-MEMORY', 'two films with an air gap, m2 K/W', { min: 0.1, max: 0.18 });
-const EDGE_WPERMK = cited(1.26, '1', 'THERMAL-MEMORY', 'uninsulated floor edge, W per metre and kelvin');
+const GAP_M2_K_PER_W = cited(0.12, 'm2.K/W', 'THERMAL-MEMORY', 'two films with an air gap', { min: 0.1, max: 0.18 });
+const EDGE_W_PER_M_K = cited(1.26, 'W/(m.K)', 'THERMAL-MEMORY', 'uninsulated floor edge');
 /** Difference at which the one-number summary is given. */
 const SUMMARY_K = 5;
 
 const summaryOf = (s: Shelter): { lossWPerK: number; leakageAirChangesPerH: number } => {
   const flow = leakageM3PerS(s.leakCm2, SUMMARY_K, CENTRAL.windMPerS, s.shelterClass);
   const single = thinSheetUWPerM2K(INSIDE_SURFACE, outsideCombinedWPerM2K(CENTRAL.windMPerS));
-  const u = s.secondFilm ? 1 / (1 / single + GAP_RESISTANCE) : single;
+  const u = s.secondFilm ? 1 / (1 / single + GAP_M2_K_PER_W) : single;
   return {
-    lossWPerK: u * (s.coverM2[0] + s.coverM2[1]) + 1207 * s.pressureRatio * flow + EDGE_WPERMK * s.perimeterM,
+    lossWPerK: u * (s.coverM2[0] + s.coverM2[1]) + 1207 * s.pressureRatio * flow + EDGE_W_PER_M_K * s.perimeterM,
     leakageAirChangesPerH: (flow * 3600) / s.volumeM3,
   };
 };
