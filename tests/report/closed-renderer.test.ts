@@ -61,14 +61,22 @@ const VECTORS: Record<string, (url: string) => string> = {
 };
 
 describe('the renderer is closed', () => {
-  test.each(Object.keys(VECTORS))('%s reaches nobody', async (name) => {
-    const vector = VECTORS[name];
-    if (vector === undefined) throw new Error('no such vector');
-    const before = connections;
-    const pdf = await printPdf(browser, `<!doctype html><title>t</title><section class="page" style="height:200px;width:400px">${vector(base)}<p>still here</p></section>`, 20_000);
-    expect(pageTexts(openPdf(pdf)).join('')).toContain('still here');
-    expect(connections).toBe(before);
-  }, 30_000);
+  test.each(Object.keys(VECTORS))(
+    '%s reaches nobody',
+    async (name) => {
+      const vector = VECTORS[name];
+      if (vector === undefined) throw new Error('no such vector');
+      const before = connections;
+      const pdf = await printPdf(
+        browser,
+        `<!doctype html><title>t</title><section class="page" style="height:200px;width:400px">${vector(base)}<p>still here</p></section>`,
+        20_000,
+      );
+      expect(pageTexts(openPdf(pdf)).join('')).toContain('still here');
+      expect(connections).toBe(before);
+    },
+    30_000,
+  );
 
   test('the counting server does count: a plain connection is seen', async () => {
     const before = connections;
@@ -77,7 +85,11 @@ describe('the renderer is closed', () => {
   });
 
   test('a file of this machine cannot be shown', async () => {
-    const pdf = await printPdf(browser, `<!doctype html><title>t</title><section class="page" style="height:400px;width:400px"><iframe src="file:///etc/passwd"></iframe><object data="file:///etc/passwd"></object><p>end</p></section>`, 20_000);
+    const pdf = await printPdf(
+      browser,
+      `<!doctype html><title>t</title><section class="page" style="height:400px;width:400px"><iframe src="file:///etc/passwd"></iframe><object data="file:///etc/passwd"></object><p>end</p></section>`,
+      20_000,
+    );
     const text = pageTexts(openPdf(pdf)).join('');
     expect(text).toContain('end');
     expect(text).not.toMatch(/root:|daemon/);

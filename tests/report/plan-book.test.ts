@@ -15,7 +15,10 @@ beforeAll(() => {
 });
 afterAll(() => app.stop(), 30_000);
 
-describe.each([['a4', 'metric'], ['letter', 'us']] as const)('a plan book on %s in %s units', (paper, units) => {
+describe.each([
+  ['a4', 'metric'],
+  ['letter', 'us'],
+] as const)('a plan book on %s in %s units', (paper, units) => {
   let made: Rendered;
   let pdf: PDFDocument;
   let texts: string[];
@@ -130,7 +133,10 @@ describe.each([['a4', 'metric'], ['letter', 'us']] as const)('a plan book on %s 
 
   test('lists each part on the page where it stands', () => {
     const cover = texts[0] ?? '';
-    for (const [title, page] of [...cover.matchAll(/^(One-look sheet|Site and climate|Nights and days|Budget|Cut list|Materials)\s+(\d+)$/gm)].map((m) => [m[1] ?? '', Number(m[2])] as const)) expect(texts[page - 1]).toContain(title);
+    for (const [title, page] of [...cover.matchAll(/^(One-look sheet|Site and climate|Nights and days|Budget|Cut list|Materials)\s+(\d+)$/gm)].map(
+      (m) => [m[1] ?? '', Number(m[2])] as const,
+    ))
+      expect(texts[page - 1]).toContain(title);
     expect(cover).toMatch(/One-look sheet\s+2/);
   });
 

@@ -18,7 +18,8 @@ beforeAll(async () => {
 });
 afterAll(() => app.stop(), 30_000);
 
-const post = (body: string, headers: Record<string, string> = { authorization: `Bearer ${SECRET}` }, to = base): Promise<Response> => fetch(`${to}/documents`, { method: 'POST', body, headers: { 'content-type': 'application/json', ...headers } });
+const post = (body: string, headers: Record<string, string> = { authorization: `Bearer ${SECRET}` }, to = base): Promise<Response> =>
+  fetch(`${to}/documents`, { method: 'POST', body, headers: { 'content-type': 'application/json', ...headers } });
 
 describe('the report server', () => {
   test('makes a document and says pages, hash and engine', async () => {
@@ -67,8 +68,18 @@ describe('the report server', () => {
   }, 30_000);
 
   test('answers a full queue with 503 and a slow document with 504', async () => {
-    for (const [error, status] of [[new QueueFullError(3), 503], [new RenderTimeoutError(), 504], [new Error('inner words'), 500]] as const) {
-      const server = createReportServer({ secret: SECRET, bodyLimitBytes: 1e7, render: () => Promise.reject(error), isReady: () => Promise.resolve(false), log: () => undefined });
+    for (const [error, status] of [
+      [new QueueFullError(3), 503],
+      [new RenderTimeoutError(), 504],
+      [new Error('inner words'), 500],
+    ] as const) {
+      const server = createReportServer({
+        secret: SECRET,
+        bodyLimitBytes: 1e7,
+        render: () => Promise.reject(error),
+        isReady: () => Promise.resolve(false),
+        log: () => undefined,
+      });
       const address = await listen(server);
       const answer = await post(JSON.stringify(sampleRequest()), undefined, address);
       expect(answer.status).toBe(status);

@@ -7,7 +7,8 @@ import { sampleResult } from '../support/sample-result.js';
 
 export const SECRET = 'a-secret-for-tests-only';
 
-export const reportApp = (extra: Record<string, string> = {}): ReportApp => createApp(readConfig({ ...process.env, REPORT_SECRET: SECRET, REPORT_PORT: '0', ...extra }), () => undefined);
+export const reportApp = (extra: Record<string, string> = {}): ReportApp =>
+  createApp(readConfig({ ...process.env, REPORT_SECRET: SECRET, REPORT_PORT: '0', ...extra }), () => undefined);
 
 export interface RequestChanges {
   paper?: 'a4' | 'letter';
@@ -23,7 +24,15 @@ export function sampleRequest(changes: RequestChanges = {}): DocumentRequest {
   const inputs = changes.inputs ?? sampleInputs();
   return {
     options: { kind: 'planBook', language: 'en', paper: changes.paper ?? 'a4', units: changes.units ?? 'metric' },
-    names: { garden: 'Clover Lane Garden', build: 'Plot Marigold', site: 'Clover Lane, east end', drawnBy: 'Plan service', checkedBy: null, invented: true, ...changes.names },
+    names: {
+      garden: 'Clover Lane Garden',
+      build: 'Plot Marigold',
+      site: 'Clover Lane, east end',
+      drawnBy: 'Plan service',
+      checkedBy: null,
+      invented: true,
+      ...changes.names,
+    },
     planNumber: 'LW-0107',
     datedOn: changes.datedOn ?? '2026-03-14',
     status: 'draft',
@@ -35,7 +44,8 @@ export function sampleRequest(changes: RequestChanges = {}): DocumentRequest {
 
 export const openPdf = (bytes: Uint8Array): mupdf.PDFDocument => mupdf.Document.openDocument(bytes, 'application/pdf') as mupdf.PDFDocument;
 
-export const pageTexts = (document: mupdf.Document): string[] => Array.from({ length: document.countPages() }, (_, i) => document.loadPage(i).toStructuredText('preserve-whitespace').asText());
+export const pageTexts = (document: mupdf.Document): string[] =>
+  Array.from({ length: document.countPages() }, (_, i) => document.loadPage(i).toStructuredText('preserve-whitespace').asText());
 
 const MM_PER_PT = 25.4 / 72;
 
@@ -76,7 +86,8 @@ export function inkOf(document: mupdf.Document, index: number): PageInk {
         },
         lineTo(x: number, y: number) {
           const to = apply(m, x, y);
-          if (Math.abs(to[0] - from[0]) < 0.01) ink.uprights.push({ xMm: to[0] * MM_PER_PT, topMm: Math.min(from[1], to[1]) * MM_PER_PT, lengthMm: Math.abs(to[1] - from[1]) * MM_PER_PT });
+          if (Math.abs(to[0] - from[0]) < 0.01)
+            ink.uprights.push({ xMm: to[0] * MM_PER_PT, topMm: Math.min(from[1], to[1]) * MM_PER_PT, lengthMm: Math.abs(to[1] - from[1]) * MM_PER_PT });
           from = to;
         },
       });
@@ -98,7 +109,8 @@ export function inkNearEdge(document: mupdf.Document, index: number, edgeMm: num
   const [w, h, stride, pixels] = [pixmap.getWidth(), pixmap.getHeight(), pixmap.getStride(), pixmap.getPixels()];
   const edge = edgeMm * pixelsPerMm;
   let dark = 0;
-  for (let y = 0; y < h; y += 1) for (let x = 0; x < w; x += 1) if ((x < edge || y < edge || x >= w - edge || y >= h - edge) && (pixels[y * stride + x] ?? 255) < 200) dark += 1;
+  for (let y = 0; y < h; y += 1)
+    for (let x = 0; x < w; x += 1) if ((x < edge || y < edge || x >= w - edge || y >= h - edge) && (pixels[y * stride + x] ?? 255) < 200) dark += 1;
   return dark;
 }
 

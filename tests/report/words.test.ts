@@ -4,7 +4,8 @@ import { describe, expect, test } from '@jest/globals';
 import { GENERAL_SAFETY, STORM_CARD, TASK_CARDS } from '../../apps/report/src/words/en/cards.js';
 import { NOTE_WORDS } from '../../apps/report/src/words/en/notes.js';
 import { pages } from '../../apps/report/src/words/en/pages.js';
-import { feetInches, Figures, whole } from '../../apps/report/src/words/figures.js';
+import { Figures, whole } from '../../apps/report/src/words/figures.js';
+import { lengthPair } from '@lathwork/drawing';
 import { placeholders } from '../../apps/report/src/words/fill.js';
 
 interface Listed {
@@ -18,9 +19,23 @@ const NOTES_FOLDER = join(process.cwd(), 'docs', 'notes');
 const listed: Listed[] = readdirSync(NOTES_FOLDER)
   .filter((name) => name.endsWith('.md'))
   .flatMap((name) => readFileSync(join(NOTES_FOLDER, name), 'utf8').split('\n'))
-  .map((line) => line.replace(/^[-|\s]+/, '').replace(/`/g, '').split('|').map((cell) => cell.trim()))
+  .map((line) =>
+    line
+      .replace(/^[-|\s]+/, '')
+      .replace(/`/g, '')
+      .split('|')
+      .map((cell) => cell.trim()),
+  )
   .filter((cells) => cells.length >= 4 && /^[a-z]+(\.[a-z0-9-]+)+$/.test(cells[0] ?? ''))
-  .map((cells) => ({ code: cells[0] ?? '', params: new Set((cells[2] ?? '').replace(/\([^)]*\)/g, '').split(/[,;:\s]+/).filter((p) => p !== '' && p !== 'none')) }));
+  .map((cells) => ({
+    code: cells[0] ?? '',
+    params: new Set(
+      (cells[2] ?? '')
+        .replace(/\([^)]*\)/g, '')
+        .split(/[,;:\s]+/)
+        .filter((p) => p !== '' && p !== 'none'),
+    ),
+  }));
 
 describe('every note has a wording', () => {
   test('there are notes to check', () => expect(listed.length).toBeGreaterThan(20));
@@ -31,8 +46,13 @@ describe('every note has a wording', () => {
   });
 });
 
-const sentences = (text: string): string[] => text.split(/(?<=[.!?])\s+/).map((s) => s.trim()).filter((s) => s !== '');
-const stringsOf = (value: unknown): string[] => (typeof value === 'string' ? [value] : typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsOf) : []);
+const sentences = (text: string): string[] =>
+  text
+    .split(/(?<=[.!?])\s+/)
+    .map((s) => s.trim())
+    .filter((s) => s !== '');
+const stringsOf = (value: unknown): string[] =>
+  typeof value === 'string' ? [value] : typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsOf) : [];
 
 test('sentences stay under 20 words, and no page says please or should', () => {
   const all = [...Object.values(NOTE_WORDS), ...GENERAL_SAFETY, ...stringsOf(TASK_CARDS), ...stringsOf(STORM_CARD), ...stringsOf(pages)];
@@ -46,10 +66,14 @@ test('sentences stay under 20 words, and no page says please or should', () => {
 describe('figures', () => {
   // Exact by definition: 1 ft = 0.3048 m, 1 in = 25.4 mm, 0 C = 32 F, 1 lbf = 4.4482216 N.
   test('lengths to 1/8 inch with full-size fractions', () => {
+    const feetInches = (metres: number): string => new Figures('us').size(metres).first;
     expect(feetInches(3.048)).toBe('10\u2032-0\u2033');
     expect(feetInches(2.0955)).toBe('6\u2032-10 1/2\u2033');
     expect(feetInches(0.0031)).toBe('1/8\u2033');
     expect(feetInches(0.3047)).toBe('1\u2032-0\u2033');
+    // A nought inch is written out, in a list as on a drawing.
+    expect(feetInches(0.936625)).toBe('3\u2032-0 7/8\u2033');
+    expect(feetInches(0.936625)).toBe(lengthPair(0.936625, 'us').split(' [')[0]);
   });
   test('temperatures, differences and signs', () => {
     const metric = new Figures('metric');

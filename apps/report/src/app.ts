@@ -1,6 +1,6 @@
 import type { Server } from 'node:http';
 import type { ReportConfig } from './config.js';
-import { createReportServer } from './http/server.js';
+import { createReportServer, type LogEvent } from './http/server.js';
 import { findBrowser } from './print/chromium.js';
 import { launchBrowser } from './print/launch.js';
 import { BoundedQueue } from './print/queue.js';
@@ -17,8 +17,11 @@ export interface ReportApp {
   stop: () => Promise<void>;
 }
 
-export function createApp(config: ReportConfig, log: (event: Record<string, unknown>, message: string) => void): ReportApp {
-  const supervisor = new BrowserSupervisor(async () => launchBrowser(await findBrowser(config.browserPath, config.cacheFolder)), { renders: RENDERS_PER_BROWSER, residentBytes: RESIDENT_LIMIT_BYTES });
+export function createApp(config: ReportConfig, log: LogEvent): ReportApp {
+  const supervisor = new BrowserSupervisor(async () => launchBrowser(await findBrowser(config.browserPath, config.cacheFolder)), {
+    renders: RENDERS_PER_BROWSER,
+    residentBytes: RESIDENT_LIMIT_BYTES,
+  });
   const queue = new BoundedQueue(config.concurrency, config.queueLimit);
   const renderer = new Renderer(supervisor, queue, config.timeoutMs, () => performance.now());
   const isReady = (): Promise<boolean> =>
@@ -26,7 +29,13 @@ export function createApp(config: ReportConfig, log: (event: Record<string, unkn
       () => true,
       () => false,
     );
-  const server = createReportServer({ secret: config.secret, bodyLimitBytes: config.bodyLimitBytes, render: (request) => renderer.render(request), isReady, log });
+  const server = createReportServer({
+    secret: config.secret,
+    bodyLimitBytes: config.bodyLimitBytes,
+    render: (request) => renderer.render(request),
+    isReady,
+    log,
+  });
   const stop = async (): Promise<void> => {
     const closed = new Promise<void>((resolve) => server.close(() => resolve()));
     server.closeIdleConnections();

@@ -4,7 +4,7 @@ import { loadConfig } from './config.js';
 
 const config = loadConfig();
 const logger = pino({ level: config.logLevel });
-const app = createApp(config, (event, message) => logger.info(event, message));
+const app = createApp(config, (level, event, message) => logger[level](event, message));
 
 app.server.listen(config.port, config.host, () => logger.info({ address: app.server.address() }, 'report app listens'));
 

@@ -89,7 +89,9 @@ function beside(plate: Plate, mark: MarkToPlace, bounds: Rect, spots: readonly X
     if (best !== null && far * 0.5 >= best.cost) continue;
     const box = markRect(centre, mark.label, mark.source);
     if (!allowed(plate, box, centre, mark.at, bounds, strict)) continue;
-    const cost = far * 0.5 + COST.covers * linesUnder(plate, box) + COST.leaderCrosses * linesCrossed(plate, centre, mark.at);
+    const covering = far * 0.5 + COST.covers * linesUnder(plate, box);
+    if (best !== null && covering >= best.cost) continue;
+    const cost = covering + COST.leaderCrosses * linesCrossed(plate, centre, mark.at);
     if (best === null || cost < best.cost) best = { at: mark.at, centre, leader: true, cost };
   }
   return best;
@@ -125,6 +127,7 @@ export function placeMarks(plate: Plate, marks: readonly MarkToPlace[], bounds: 
  * place as the others let it. Returns the new places in the order given.
  */
 export function spread(wanted: readonly number[], stepMm: number, low: number, high: number): number[] {
+  if (wanted.length === 0) return [];
   const order = wanted.map((_, i) => i).sort((a, b) => (wanted[a] ?? 0) - (wanted[b] ?? 0));
   if ((order.length - 1) * stepMm > high - low + 1e-9) throw new DoesNotFitError(`${order.length} labels do not fit beside a chart`);
   // Blocks of touching labels are moved together to their mean wish.

@@ -14,6 +14,11 @@ export function sendProblem(response: ServerResponse, key: string, problem: Prob
     return;
   }
   const body = JSON.stringify({ type: `urn:lathwork:report:${key}`, ...problem });
-  response.writeHead(problem.status, { 'content-type': 'application/problem+json', 'content-length': Buffer.byteLength(body), 'cache-control': 'no-store', ...headers });
+  response.writeHead(problem.status, {
+    'content-type': 'application/problem+json',
+    'content-length': Buffer.byteLength(body),
+    'cache-control': 'no-store',
+    ...headers,
+  });
   response.end(body);
 }

@@ -8,12 +8,15 @@ import { MissingGlyphError } from '../theme/fonts.js';
 import { sendProblem } from './problem.js';
 import { checkRequest } from './validate.js';
 
+/** `info` for what was done, `error` for what failed. */
+export type LogEvent = (level: 'info' | 'error', event: Record<string, unknown>, message: string) => void;
+
 export interface ServerParts {
   secret: string;
   bodyLimitBytes: number;
   render: (request: DocumentRequest) => Promise<Rendered>;
   isReady: () => Promise<boolean>;
-  log: (event: Record<string, unknown>, message: string) => void;
+  log: LogEvent;
 }
 
 class BodyTooLargeError extends Error {}
@@ -37,13 +40,23 @@ async function readBody(request: IncomingMessage, limit: number): Promise<Buffer
 }
 
 function answerFailure(response: ServerResponse, error: unknown, parts: ServerParts): void {
-  if (error instanceof BodyTooLargeError) return sendProblem(response, 'too-large', { status: 413, title: 'The body is too large', limitBytes: parts.bodyLimitBytes }, { connection: 'close' });
-  if (error instanceof QueueFullError) return sendProblem(response, 'busy', { status: 503, title: 'Too many documents are waiting', detail: 'Try again later.' }, { 'retry-after': '5' });
-  if (error instanceof MissingGlyphError) return sendProblem(response, 'cannot-set', { status: 422, title: 'A character cannot be set', detail: `${error.message}. Write the name in letters the fonts have.`, characters: error.characters });
-  if (error instanceof OverflowError) return sendProblem(response, 'does-not-fit', { status: 422, title: 'The content does not fit its page', detail: error.message });
-  if (error instanceof Error && error.name === 'DoesNotFitError') return sendProblem(response, 'does-not-fit', { status: 422, title: 'A drawing does not fit its place', detail: error.message });
+  if (error instanceof BodyTooLargeError)
+    return sendProblem(response, 'too-large', { status: 413, title: 'The body is too large', limitBytes: parts.bodyLimitBytes }, { connection: 'close' });
+  if (error instanceof QueueFullError)
+    return sendProblem(response, 'busy', { status: 503, title: 'Too many documents are waiting', detail: 'Try again later.' }, { 'retry-after': '5' });
+  if (error instanceof MissingGlyphError)
+    return sendProblem(response, 'cannot-set', {
+      status: 422,
+      title: 'A character cannot be set',
+      detail: `${error.message}. Write the name in letters the fonts have.`,
+      characters: error.characters,
+    });
+  if (error instanceof OverflowError)
+    return sendProblem(response, 'does-not-fit', { status: 422, title: 'The content does not fit its page', detail: error.message });
+  if (error instanceof Error && error.name === 'DoesNotFitError')
+    return sendProblem(response, 'does-not-fit', { status: 422, title: 'A drawing does not fit its place', detail: error.message });
   if (error instanceof RenderTimeoutError) return sendProblem(response, 'too-slow', { status: 504, title: 'The document took too long' });
-  parts.log({ error: error instanceof Error ? (error.stack ?? error.message) : String(error) }, 'render failed');
+  parts.log('error', { error: error instanceof Error ? (error.stack ?? error.message) : String(error) }, 'render failed');
   return sendProblem(response, 'failed', { status: 500, title: 'The document could not be made' });
 }
 
@@ -62,9 +75,20 @@ async function documents(request: IncomingMessage, response: ServerResponse, par
   const checked = checkRequest(parsed);
   if (!checked.ok) return sendProblem(response, 'bad-body', { status: 400, title: 'The body does not match the contract', faults: checked.faults });
   const done = await parts.render(checked.request);
-  response.writeHead(200, { 'content-type': 'application/pdf', 'content-length': done.bytes.length, 'x-pages': String(done.pages), 'x-sha256': done.sha256, 'x-engine-version': done.engineVersion, 'cache-control': 'no-store' });
+  response.writeHead(200, {
+    'content-type': 'application/pdf',
+    'content-length': done.bytes.length,
+    'x-pages': String(done.pages),
+    'x-sha256': done.sha256,
+    'x-engine-version': done.engineVersion,
+    'cache-control': 'no-store',
+  });
   response.end(done.bytes);
-  parts.log({ pages: done.pages, bytes: done.bytes.length, plan: checked.request.inputs.planId, revision: checked.request.inputs.revision }, 'document made');
+  parts.log(
+    'info',
+    { pages: done.pages, bytes: done.bytes.length, plan: checked.request.inputs.planId, revision: checked.request.inputs.revision },
+    'document made',
+  );
 }
 
 async function route(request: IncomingMessage, response: ServerResponse, parts: ServerParts): Promise<void> {

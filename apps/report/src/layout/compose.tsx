@@ -12,7 +12,19 @@ const BLOCK_GAP_MM = 4;
 /** What rounding to whole pixels may add up to over a page of rows. */
 const SLACK_MM = 1.5;
 
-const Page = ({ book, name, orientation, flow = false, children }: { book: Book; name: string; orientation: Orientation; flow?: boolean; children: VNode | VNode[] }): VNode => (
+const Page = ({
+  book,
+  name,
+  orientation,
+  flow = false,
+  children,
+}: {
+  book: Book;
+  name: string;
+  orientation: Orientation;
+  flow?: boolean;
+  children: VNode | VNode[];
+}): VNode => (
   <section class={`page ${orientation}${flow ? ' flow' : ''}`} data-name={name}>
     <Tape widthMm={liveArea(book.paper, orientation).widthMm} note={book.tapeNote[orientation]} label={book.tapeLabel} />
     {children}
@@ -41,7 +53,13 @@ const upTo = (count: number): number[] => Array.from({ length: count }, (_, i) =
 export function measuringBody(book: Book): string {
   const width = `width:${liveArea(book.paper, 'portrait').widthMm}mm`;
   const listed = book.parts.flatMap((part) => (part.title === null ? [] : [{ name: part.name, title: part.title, page: 88 }]));
-  const cover = upTo(book.coverShortenings).map((s) => renderToString(<Natural book={book} orientation="portrait" name={shortKey('cover', s)}>{book.cover(listed, s)}</Natural>));
+  const cover = upTo(book.coverShortenings).map((s) =>
+    renderToString(
+      <Natural book={book} orientation="portrait" name={shortKey('cover', s)}>
+        {book.cover(listed, s)}
+      </Natural>,
+    ),
+  );
   const parts = book.parts.map((part, p) => {
     if (part.kind === 'fixed') {
       return upTo(part.shortenings ?? 1)
@@ -146,7 +164,10 @@ function packTable(book: Book, packer: Packer, spec: TableSpec, key: string, hei
       continue;
     }
     const mm = head + rest.slice(0, count).reduce((a, b) => a + b, 0) + (all ? foot : 0);
-    packer.put(<Table spec={spec} from={from} to={from + count} captionText={from === 0 ? spec.caption : `${spec.caption} (${book.continued})`} withFoot={all} />, mm);
+    packer.put(
+      <Table spec={spec} from={from} to={from + count} captionText={from === 0 ? spec.caption : `${spec.caption} (${book.continued})`} withFoot={all} />,
+      mm,
+    );
     from += count;
     if (from < rows.length) packer.turn();
   }
@@ -176,7 +197,13 @@ interface Laid {
 const columnSpare = (heights: Heights, key: string): number => Math.max(0, (heights.get(`${key}/side`) ?? 0) - (heights.get(`${key}/main`) ?? 0));
 
 /** The fullest version that fits its pages, and the height it leaves on each. If none fits, the shortest is tried and the overflow check speaks. */
-function fittest(heights: Heights, name: string, shortenings: number, liveMm: number, pages: (shortening: number) => number = () => 1): { shortening: number; spare: number[] } {
+function fittest(
+  heights: Heights,
+  name: string,
+  shortenings: number,
+  liveMm: number,
+  pages: (shortening: number) => number = () => 1,
+): { shortening: number; spare: number[] } {
   for (let s = 0; s < shortenings; s += 1) {
     const keys = upTo(pages(s)).map((n) => shortKey(name, s, n + 1));
     const spare = keys.map((key) => liveMm - heightOf(heights, key) - SLACK_MM);
@@ -217,7 +244,10 @@ export interface Composed {
 
 /** The final pages: what was measured decides where they break, and so the page numbers are known before printing. */
 export function composeBody(book: Book, heights: Heights): Composed {
-  const laid: Laid[] = book.parts.map((part, p) => ({ part, pages: part.kind === 'fixed' ? layFixed(book, part, p, heights) : layFlow(book, part, p, heights) }));
+  const laid: Laid[] = book.parts.map((part, p) => ({
+    part,
+    pages: part.kind === 'fixed' ? layFixed(book, part, p, heights) : layFlow(book, part, p, heights),
+  }));
   const contents: ContentsLine[] = [];
   let page = 2;
   for (const { part, pages } of laid) {
@@ -225,7 +255,11 @@ export function composeBody(book: Book, heights: Heights): Composed {
     page += pages.length;
   }
   const { shortening } = fittest(heights, 'cover', book.coverShortenings, liveArea(book.paper, 'portrait').heightMm);
-  const cover = <Page book={book} name={book.coverName} orientation="portrait">{book.cover(contents, shortening)}</Page>;
+  const cover = (
+    <Page book={book} name={book.coverName} orientation="portrait">
+      {book.cover(contents, shortening)}
+    </Page>
+  );
   return { body: renderToString(<>{[cover, ...laid.flatMap((l) => l.pages)]}</>), pages: page - 1 };
 }
 

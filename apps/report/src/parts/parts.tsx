@@ -16,7 +16,9 @@ export const PageColumn = ({ kind, children }: { kind: 'main' | 'side'; children
 };
 
 /** Markup that we drew ourselves and escaped ourselves. User text never comes this way. */
-export const Drawn = ({ svg, className }: { svg: string; className?: string }): VNode => <div {...(className === undefined ? {} : { class: className })} dangerouslySetInnerHTML={{ __html: svg }} />;
+export const Drawn = ({ svg, className }: { svg: string; className?: string }): VNode => (
+  <div {...(className === undefined ? {} : { class: className })} dangerouslySetInnerHTML={{ __html: svg }} />
+);
 
 /** A drawing or chart; nothing where there is nothing to draw. */
 export const Figure = ({ drawing }: { drawing: { svg: string } | null }): VNode | null => (drawing === null ? null : <Drawn svg={drawing.svg} />);
@@ -38,7 +40,13 @@ export const SheetHead = ({ id, title, over, status, level = 2 }: HeadProps): VN
   <div class="top">
     <div>
       {over === undefined ? null : <p class="over">{over}</p>}
-      {level === 1 ? <h1 id={id}>{title}</h1> : <h2 class="title" id={id}>{title}</h2>}
+      {level === 1 ? (
+        <h1 id={id}>{title}</h1>
+      ) : (
+        <h2 class="title" id={id}>
+          {title}
+        </h2>
+      )}
     </div>
     {status === undefined ? null : <p class="status">{status}</p>}
   </div>

@@ -6,6 +6,8 @@ export interface Column {
   widthMm: number | null;
   left?: boolean;
   key?: boolean;
+  /** Dates and sizes: never broken over two lines. */
+  whole?: boolean;
 }
 
 export interface Row {
@@ -27,7 +29,8 @@ export interface TableSpec {
   pen?: boolean;
 }
 
-const cellClass = (column: Column | undefined): string => [column?.left === true ? 'l' : '', column?.key === true ? 'key' : ''].filter((c) => c !== '').join(' ');
+const cellClass = (column: Column | undefined): string =>
+  [column?.left === true ? 'l' : '', column?.key === true ? 'key' : '', column?.whole === true ? 'nowrap' : ''].filter((c) => c !== '').join(' ');
 
 const Cells = ({ row, columns }: { row: Row; columns: readonly Column[] }): VNode => {
   const [first, ...rest] = row.cells;
@@ -89,7 +92,11 @@ export const Table = ({ spec, from = 0, to = spec.rows.length, captionText = spe
     </thead>
     <tbody>
       {spec.rows.slice(from, to).map((row, i) => (
-        <tr key={from + i} class={row.group === true ? 'grp' : spec.thirds === true && (from + i + 1) % 3 === 0 ? 'third' : ''} {...(measure === undefined ? {} : { 'data-measure': `${measure}/r${from + i}` })}>
+        <tr
+          key={from + i}
+          class={row.group === true ? 'grp' : spec.thirds === true && (from + i + 1) % 3 === 0 ? 'third' : ''}
+          {...(measure === undefined ? {} : { 'data-measure': `${measure}/r${from + i}` })}
+        >
           <Cells row={row} columns={spec.columns} />
         </tr>
       ))}

@@ -23,7 +23,7 @@ const require = createRequire(import.meta.url);
 
 /** Unpacks the regular files of a ustar archive; the package's archives hold nothing else. */
 function untar(archive: Buffer, folder: string): void {
-  for (let at = 0; at + 512 <= archive.length && archive[at] !== 0; ) {
+  for (let at = 0; at + 512 <= archive.length && archive[at] !== 0;) {
     const field = (offset: number, length: number): string => {
       const raw = archive.toString('utf8', at + offset, at + offset + length);
       const end = raw.indexOf('\0');
@@ -85,7 +85,11 @@ async function bundled(cacheFolder: string): Promise<BrowserFile | null> {
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
   const folder = join(cacheFolder, `chromium-${version}`);
   if (!existsSync(folder)) await unpack(root, folder);
-  return { executablePath: join(folder, 'headless_shell'), env: { LD_LIBRARY_PATH: join(folder, 'lib'), FONTCONFIG_FILE: join(folder, 'fonts.conf') }, origin: 'bundled' };
+  return {
+    executablePath: join(folder, 'headless_shell'),
+    env: { LD_LIBRARY_PATH: join(folder, 'lib'), FONTCONFIG_FILE: join(folder, 'fonts.conf') },
+    origin: 'bundled',
+  };
 }
 
 /** Most specific first: the one that was named, the one the npm package carries, one that is on the machine. */

@@ -1,5 +1,17 @@
 import { createHash } from 'node:crypto';
-import { decodePDFRawStream, PDFArray, PDFDocument, PDFHeader, PDFHexString, PDFName, PDFNumber, PDFRawStream, PDFRef, PDFString, type PDFPage } from '@cantoo/pdf-lib';
+import {
+  decodePDFRawStream,
+  PDFArray,
+  PDFDocument,
+  PDFHeader,
+  PDFHexString,
+  PDFName,
+  PDFNumber,
+  PDFRawStream,
+  PDFRef,
+  PDFString,
+  type PDFPage,
+} from '@cantoo/pdf-lib';
 import { markArtifacts } from './finish/content.js';
 import { describeLinks, mendBookmarks } from './finish/outline.js';
 import { StructureTree } from './finish/structure.js';
@@ -22,7 +34,12 @@ export interface FinishedPdf {
   sha256: string;
 }
 
-const xml = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/\p{Cc}/gu, ' ');
+const xml = (text: string): string =>
+  text
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/\p{Cc}/gu, ' ');
 
 /** No PDF/UA mark: it may be set only when every machine rule has been tested, and that is not done yet. */
 function xmpPacket(o: FinishOptions): string {
@@ -79,7 +96,10 @@ export async function finishPdf(raw: Uint8Array, options: FinishOptions): Promis
   setMetadata(document, options);
   // The tags and attributes we write are those of PDF 1.7.
   document.context.header = PDFHeader.forVersion(1, 7);
-  const id = createHash('sha256').update(await save(document)).digest('hex').slice(0, 32);
+  const id = createHash('sha256')
+    .update(await save(document))
+    .digest('hex')
+    .slice(0, 32);
   document.context.trailerInfo.ID = document.context.obj([PDFHexString.of(id), PDFHexString.of(id)]);
   const bytes = await save(document);
   return { bytes, pages: document.getPageCount(), sha256: createHash('sha256').update(bytes).digest('hex') };

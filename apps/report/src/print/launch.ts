@@ -30,7 +30,13 @@ const FLAGS = [
 ];
 
 /** The browser inherits nothing: no secret of this process can be printed from its environment. */
-export const browserEnvironment = (file: BrowserFile, folder = tmpdir()): Record<string, string> => ({ HOME: folder, TMPDIR: folder, TZ: 'UTC', LANG: 'C.UTF-8', ...file.env });
+export const browserEnvironment = (file: BrowserFile, folder = tmpdir()): Record<string, string> => ({
+  HOME: folder,
+  TMPDIR: folder,
+  TZ: 'UTC',
+  LANG: 'C.UTF-8',
+  ...file.env,
+});
 
 export const browserFlags = (sandbox: boolean): string[] => (sandbox ? [...FLAGS] : ['--no-sandbox', ...FLAGS]);
 

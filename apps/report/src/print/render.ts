@@ -12,7 +12,9 @@ export interface Overflow {
 
 export class OverflowError extends Error {
   constructor(readonly overflows: readonly Overflow[]) {
-    super(`content is larger than its page: ${overflows.map((o) => `page ${o.page} (${o.name}) by ${o.downMm.toFixed(1)} mm down, ${o.rightMm.toFixed(1)} mm right`).join('; ')}`);
+    super(
+      `content is larger than its page: ${overflows.map((o) => `page ${o.page} (${o.name}) by ${o.downMm.toFixed(1)} mm down, ${o.rightMm.toFixed(1)} mm right`).join('; ')}`,
+    );
   }
 }
 
@@ -35,7 +37,12 @@ async function closedPage(browser: Browser): Promise<{ page: Page; close: () => 
     await page.setRequestInterception(true);
     page.on('request', (request) => {
       // An empty answer makes the browser stay where it is; an aborted navigation would replace our page by an error page.
-      const answered = request.isNavigationRequest() && request.frame() === page.mainFrame() ? request.respond({ status: 204 }) : request.url().startsWith('data:') ? request.continue() : request.abort('blockedbyclient');
+      const answered =
+        request.isNavigationRequest() && request.frame() === page.mainFrame()
+          ? request.respond({ status: 204 })
+          : request.url().startsWith('data:')
+            ? request.continue()
+            : request.abort('blockedbyclient');
       void answered.catch(() => undefined);
     });
     await page.setOfflineMode(true);
@@ -73,7 +80,10 @@ export async function measureHeights(browser: Browser, html: string, timeoutMs: 
   const pairs = await withPage(browser, html, timeoutMs, (page) =>
     page.evaluate(async () => {
       await document.fonts.ready;
-      return [...document.querySelectorAll('[data-measure]')].map((element): [string, number] => [element.getAttribute('data-measure') ?? '', element.getBoundingClientRect().height]);
+      return [...document.querySelectorAll('[data-measure]')].map((element): [string, number] => [
+        element.getAttribute('data-measure') ?? '',
+        element.getBoundingClientRect().height,
+      ]);
     }),
   );
   return new Map(pairs.map(([name, px]) => [name, px * MM_PER_PX]));

@@ -31,7 +31,8 @@ export function measuringHtml(book: Book): string {
   return htmlDocument({ language: book.language, title: book.title, css: cssOf(book, allText(book, body)), body });
 }
 
-const allText = (book: Book, body: string): string => [visibleText(body), book.title, book.footer.left, book.footer.centre, book.footer.page, COUNTER_CHARACTERS].join(' ');
+const allText = (book: Book, body: string): string =>
+  [visibleText(body), book.title, book.footer.left, book.footer.centre, book.footer.page, COUNTER_CHARACTERS].join(' ');
 
 /** Takes a finished plan and gives PDF bytes. It holds no state but its browser, and asks nobody. */
 export class Renderer {
@@ -47,21 +48,31 @@ export class Renderer {
   }
 
   render(request: DocumentRequest): Promise<Rendered> {
-    return this.queue.run(() => this.supervisor.use(async (browser) => {
-      const deadline = this.now() + this.timeoutMs;
-      const left = (): number => {
-        const ms = deadline - this.now();
-        if (ms <= 0) throw new RenderTimeoutError();
-        return ms;
-      };
-      const book = planBook(request);
-      const heights = await measureHeights(browser, measuringHtml(book), left());
-      const { body } = composeBody(book, heights);
-      const html = htmlDocument({ language: book.language, title: book.title, css: cssOf(book, allText(book, body)), body });
-      const raw = await printPdf(browser, html, left());
-      const finished = await finishPdf(raw, { title: book.title, language: book.language, datedOn: request.datedOn, author: book.author, producer: PRODUCER, headings: headingsOf(body), describeLink: book.describeLink });
-      return { ...finished, engineVersion: await this.engineVersion() };
-    }));
+    return this.queue.run(() =>
+      this.supervisor.use(async (browser) => {
+        const deadline = this.now() + this.timeoutMs;
+        const left = (): number => {
+          const ms = deadline - this.now();
+          if (ms <= 0) throw new RenderTimeoutError();
+          return ms;
+        };
+        const book = planBook(request);
+        const heights = await measureHeights(browser, measuringHtml(book), left());
+        const { body } = composeBody(book, heights);
+        const html = htmlDocument({ language: book.language, title: book.title, css: cssOf(book, allText(book, body)), body });
+        const raw = await printPdf(browser, html, left());
+        const finished = await finishPdf(raw, {
+          title: book.title,
+          language: book.language,
+          datedOn: request.datedOn,
+          author: book.author,
+          producer: PRODUCER,
+          headings: headingsOf(body),
+          describeLink: book.describeLink,
+        });
+        return { ...finished, engineVersion: await this.engineVersion() };
+      }),
+    );
   }
 
   drained(): Promise<void> {

@@ -41,6 +41,7 @@ td.unit{text-align:left}
 td.m{padding-top:0;padding-bottom:0}
 tr.grp th{font-weight:700;padding-top:2mm}
 tr{break-inside:avoid}
+.nowrap{white-space:nowrap;text-wrap:nowrap;overflow-wrap:normal}
 
 .box-stop,.box-care,.box-ask{display:grid}
 .word{display:block}

@@ -9,7 +9,8 @@ const SUBSETS = ['latin', 'latin-ext', 'vietnamese', 'greek', 'greek-ext', 'cyri
 type Subset = (typeof SUBSETS)[number];
 
 const require = createRequire(import.meta.url);
-const fileOf = (subset: Subset, weight: number): Buffer => readFileSync(require.resolve(`@fontsource/source-sans-3/files/source-sans-3-${subset}-${weight}-normal.woff2`));
+const fileOf = (subset: Subset, weight: number): Buffer =>
+  readFileSync(require.resolve(`@fontsource/source-sans-3/files/source-sans-3-${subset}-${weight}-normal.woff2`));
 
 interface LoadedSubset {
   subset: Subset;
@@ -45,7 +46,13 @@ function subsets(): readonly LoadedSubset[] {
 const INKLESS = new Set([0x09, 0x0a, 0x0d, 0xad]);
 
 /** Marks that turn or hide text around them. Some fonts hold a blank glyph for them, but a name that reads otherwise than it prints is refused. */
-const isHidden = (code: number): boolean => code < 0x20 || (code >= 0x7f && code < 0xa0) || (code >= 0x200b && code <= 0x200f) || (code >= 0x202a && code <= 0x202e) || (code >= 0x2060 && code <= 0x206f) || code === 0xfeff;
+const isHidden = (code: number): boolean =>
+  code < 0x20 ||
+  (code >= 0x7f && code < 0xa0) ||
+  (code >= 0x200b && code <= 0x200f) ||
+  (code >= 0x202a && code <= 0x202e) ||
+  (code >= 0x2060 && code <= 0x206f) ||
+  code === 0xfeff;
 
 /** A character no font here can set. Printing a gap instead would change a name without a word. */
 export class MissingGlyphError extends Error {
@@ -74,7 +81,12 @@ export function fontFacesFor(text: string): string {
   if (missing.length > 0) throw new MissingGlyphError(missing.slice(0, 20).map(describe));
   return subsets()
     .filter((subset) => subset.subset === 'latin' || chosen.has(subset))
-    .flatMap((subset) => WEIGHTS.map((weight) => `@font-face{font-family:"Source Sans 3";font-weight:${weight};src:url(data:font/woff2;base64,${subset.files.get(weight) ?? ''}) format("woff2");unicode-range:${subset.range}}`))
+    .flatMap((subset) =>
+      WEIGHTS.map(
+        (weight) =>
+          `@font-face{font-family:"Source Sans 3";font-weight:${weight};src:url(data:font/woff2;base64,${subset.files.get(weight) ?? ''}) format("woff2");unicode-range:${subset.range}}`,
+      ),
+    )
     .join('');
 }
 

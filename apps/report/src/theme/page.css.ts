@@ -9,7 +9,8 @@ export interface Footer {
 }
 
 /** A string for CSS `content`: quotes, back slashes, angle brackets and line ends go as code points, so no text can leave the string or the style element. */
-export const cssString = (text: string): string => `"${[...text].map((c) => (/["\\<>\n\r\f&]/.test(c) ? `\\${(c.codePointAt(0) ?? 0).toString(16)} ` : c)).join('')}"`;
+export const cssString = (text: string): string =>
+  `"${[...text].map((c) => (/["\\<>\n\r\f&]/.test(c) ? `\\${(c.codePointAt(0) ?? 0).toString(16)} ` : c)).join('')}"`;
 
 const FOOT = 'font:500 9.5pt "Source Sans 3";vertical-align:top;padding-top:1.4mm;white-space:nowrap';
 
@@ -35,4 +36,5 @@ function namedPage(paper: DocumentOptions['paper'], orientation: Orientation, fo
 }
 
 /** Paper, margins and the running foot. A4 and Letter, upright and on the side. */
-export const pageCss = (paper: DocumentOptions['paper'], footer: Footer): string => namedPage(paper, 'portrait', footer) + namedPage(paper, 'landscape', footer);
+export const pageCss = (paper: DocumentOptions['paper'], footer: Footer): string =>
+  namedPage(paper, 'portrait', footer) + namedPage(paper, 'landscape', footer);

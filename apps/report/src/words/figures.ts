@@ -1,4 +1,5 @@
 import type { DocumentOptions, Money, Range } from '@lathwork/model';
+import { currencyDigits, FOOT_M, formatFeetInches, formatForce, formatNumber, INCH_M } from '@lathwork/units';
 
 /** A number in two systems: the edition's own first, the other one in brackets. */
 export interface Pair {
@@ -6,26 +7,13 @@ export interface Pair {
   second: string;
 }
 
-const MINUS = '\u2212';
 const NBSP = '\u00a0';
-const INCH_M = 0.0254;
-const FOOT_M = 0.3048;
 
-/** Whole numbers with thousands set apart and a true minus sign; never "-0". */
-export function whole(value: number): string {
-  const rounded = Math.round(value);
-  const digits = String(Math.abs(rounded)).replace(/\B(?=(\d{3})+$)/g, ',');
-  return rounded < 0 ? MINUS + digits : digits;
-}
-
-/** At most `digits` decimals, trailing noughts kept so that columns line up. */
-export function decimal(value: number, digits: number): string {
-  const text = Math.abs(value).toFixed(digits);
-  const isNought = Number(text) === 0;
-  const [before = '0', after] = text.split('.');
-  const joined = before.replace(/\B(?=(\d{3})+$)/g, ',') + (after === undefined ? '' : `.${after}`);
-  return value < 0 && !isNought ? MINUS + joined : joined;
-}
+/** Lists set thousands apart; sizes and single figures do so from ten thousand. */
+const GROUP_FROM = 1000;
+export const whole = (value: number): string => formatNumber(value, 0, undefined, GROUP_FROM);
+/** Noughts at the end are kept, so that columns line up. */
+export const decimal = (value: number, digits: number): string => formatNumber(value, digits, undefined, GROUP_FROM);
 
 /** Three figures are as many as any load or area here is worth. */
 export function rough(value: number): string {
@@ -36,22 +24,6 @@ export function rough(value: number): string {
 }
 
 export const percent = (fraction: number): string => `${whole(fraction * 100)}${NBSP}%`;
-
-/** Feet and inches to the nearest 1/8 inch, with full-size fraction figures. */
-export function feetInches(metres: number): string {
-  const eighths = Math.round(Math.abs(metres) / INCH_M * 8);
-  const sign = metres < 0 && eighths > 0 ? MINUS : '';
-  const feet = Math.floor(eighths / 96);
-  const inches = Math.floor((eighths % 96) / 8);
-  let part = eighths % 8;
-  let of = 8;
-  while (part > 0 && part % 2 === 0) {
-    part /= 2;
-    of /= 2;
-  }
-  const inchText = part === 0 ? `${inches}` : `${inches > 0 ? `${inches} ` : ''}${part}/${of}`;
-  return sign + (feet > 0 ? `${feet}\u2032-${inchText}\u2033` : `${inchText}\u2033`);
-}
 
 const toF = (c: number): number => c * 1.8 + 32;
 const unit = (value: string, symbol: string): string => `${value}${NBSP}${symbol}`;
@@ -103,7 +75,7 @@ export class Figures {
   /** A written size on a drawing or a list: mm whole [ft-in to 1/8 in], or the other way round. */
   size(metres: number): Pair {
     // Written sizes carry no thousands mark: a comma in the sun reads as a point.
-    const { first, second } = this.pair(whole(metres * 1000).replace(/,/g, ''), feetInches(metres));
+    const { first, second } = this.pair(whole(metres * 1000).replace(/,/g, ''), formatFeetInches(metres));
     return { first, second: `[${second}]` };
   }
 
@@ -140,12 +112,11 @@ export class Figures {
   }
 
   force(newtons: number): string {
-    const kilo = Math.abs(newtons) >= 1000;
-    return this.both(kilo ? unit(decimal(newtons / 1000, 1), 'kN') : unit(whole(Math.round(newtons / 10) * 10), 'N'), unit(whole(Math.round(newtons / 4.448222 / 10) * 10), 'lb'));
+    return this.both(formatForce(newtons, 'metric'), formatForce(newtons, 'us'));
   }
 
   forceColumns(newtons: number): Pair {
-    return this.pair(decimal(newtons / 1000, 2), whole(Math.round(newtons / 4.448222 / 5) * 5));
+    return this.pair(decimal(newtons / 1000, 2), whole(Math.round(newtons / 4.448222 / 10) * 10));
   }
 
   get forceUnits(): Pair {
@@ -186,15 +157,12 @@ export class Figures {
 
   spacing(millimetres: number): string {
     if (Math.abs(millimetres) < 10) return this.both(unit(decimal(millimetres, 1), 'mm'), unit(decimal(millimetres / 25.4, 2), 'in'));
-    return this.both(unit(whole(millimetres), 'mm'), `${feetInches(millimetres / 1000)}`);
+    return this.both(unit(whole(millimetres), 'mm'), `${formatFeetInches(millimetres / 1000)}`);
   }
 }
 
-/** Currencies without minor units, and with three; all others have two (ISO 4217). */
-const MINOR_DIGITS: Record<string, number> = { JPY: 0, KRW: 0, CLP: 0, ISK: 0, VND: 0, XAF: 0, XOF: 0, PYG: 0, UGX: 0, KWD: 3, BHD: 3, OMR: 3, JOD: 3, TND: 3 };
-
 /** Whole currency units: a budget of a build is not good to the cent. */
-export const moneyWhole = (minor: number, currency: string): string => whole(minor / 10 ** (MINOR_DIGITS[currency] ?? 2));
+export const moneyWhole = (minor: number, currency: string): string => whole(minor / 10 ** (currencyDigits(currency) ?? 2));
 
 export const money = (value: Money): string => unit(moneyWhole(value.minor, value.currency), value.currency);
 

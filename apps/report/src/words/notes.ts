@@ -37,7 +37,8 @@ const BY_SUFFIX: readonly [string, (value: number, fig: Figures) => string][] = 
   ['W', (v) => `${whole(v)}\u00a0W`],
 ];
 
-const wordOf = (text: string): string => KEY_WORDS[text] ?? (MATERIAL_WORDS as Record<string, string>)[text] ?? (TASK_WORDS as Record<string, string>)[text] ?? text;
+const wordOf = (text: string): string =>
+  KEY_WORDS[text] ?? (MATERIAL_WORDS as Record<string, string>)[text] ?? (TASK_WORDS as Record<string, string>)[text] ?? text;
 
 /** Months come as numbers, alone or in a list. */
 const monthWord = (value: number | string): string => MONTHS[Number(value) - 1] ?? String(value);
@@ -62,7 +63,12 @@ function unworded(note: Note, params: Readonly<Record<string, string>>): string 
 export function noteText(note: Note, fig: Figures): string {
   const currency = note.params['currency'];
   const params = Object.fromEntries(
-    Object.entries(note.params).map(([key, value]) => [key, typeof value === 'number' && key.endsWith('Minor') ? money({ minor: value, currency: typeof currency === 'string' ? currency : '' }).trim() : paramText(key, value, fig)]),
+    Object.entries(note.params).map(([key, value]) => [
+      key,
+      typeof value === 'number' && key.endsWith('Minor')
+        ? money({ minor: value, currency: typeof currency === 'string' ? currency : '' }).trim()
+        : paramText(key, value, fig),
+    ]),
   );
   const wording = NOTE_WORDS[note.code];
   if (wording === undefined) return unworded(note, params);

@@ -1,4 +1,25 @@
-import { anchorMap, climateChart, cutDiagrams, dayPeaks, DoesNotFitError, elevation, fastenZones, filmLayout, framePicture, monthlyNights, pictorial, planView, section, type Drawing, type FramePart, type Mark, type MarkTarget, type Shelter, type UnitSystem } from '@lathwork/drawing';
+import {
+  anchorMap,
+  climateChart,
+  cutDiagrams,
+  dayPeaks,
+  elevation,
+  fastenZones,
+  filmLayout,
+  framePicture,
+  monthlyNights,
+  nightCurve,
+  pictorial,
+  planView,
+  ratioBars,
+  section,
+  type Drawing,
+  type FramePart,
+  type Mark,
+  type MarkTarget,
+  type Shelter,
+  type UnitSystem,
+} from '@lathwork/drawing';
 import type { MaterialKey, Stage, TaskId } from '@lathwork/model';
 import type { Box, Drawings } from './drawings.js';
 import type { Context } from './view/context.js';
@@ -36,22 +57,8 @@ const MOST_STEPS = 16;
 /** A chart whose words do not fit gets more height, never smaller words; the page then makes room by a shorter version. */
 function tallEnough(box: Box, draw: (box: Box) => Drawing): Drawing {
   for (let step = 0; ; step += 1) {
-    try {
-      return draw({ wMm: box.wMm, hMm: box.hMm + step * STEP_MM });
-    } catch (error) {
-      if (!(error instanceof DoesNotFitError) || step >= MOST_STEPS) throw error;
-    }
-  }
-}
-
-/** In a small picture a mark may find no place; the parts list beside it names the same things. */
-function withMarksIfTheyFit(marks: readonly Mark[], draw: (marks: readonly Mark[]) => Drawing): Drawing {
-  for (let shown = marks.length; ; shown -= 1) {
-    try {
-      return draw(marks.slice(0, shown));
-    } catch (error) {
-      if (!(error instanceof DoesNotFitError) || shown === 0) throw error;
-    }
+    const drawing = draw({ wMm: box.wMm, hMm: box.hMm + step * STEP_MM });
+    if (drawing.unplaced.length === 0 || step >= MOST_STEPS) return drawing;
   }
 }
 
@@ -106,7 +113,8 @@ const PART_OF_TARGET: readonly [MarkTarget, readonly FramePart[]][] = [
   ['sill', ['sill']],
 ];
 /** Only what is worked on today is marked. */
-const marksToday = (marks: readonly Mark[], today: ReadonlySet<FramePart>): Mark[] => marks.filter((m) => PART_OF_TARGET.some(([target, parts]) => target === m.target && parts.some((part) => today.has(part))));
+const marksToday = (marks: readonly Mark[], today: ReadonlySet<FramePart>): Mark[] =>
+  marks.filter((m) => PART_OF_TARGET.some(([target, parts]) => target === m.target && parts.some((part) => today.has(part))));
 
 export function drawingsOf(ctx: Context): Drawings {
   const d = drawingsFor(ctx);
@@ -124,6 +132,8 @@ export function drawingsOf(ctx: Context): Drawings {
     climateChart: remembered(d.climateChart),
     nightsChart: remembered(d.nightsChart),
     daysChart: remembered(d.daysChart),
+    nightCurve: remembered(d.nightCurve),
+    ratioBars: remembered(d.ratioBars),
   };
 }
 
@@ -135,7 +145,8 @@ function drawingsFor(ctx: Context): Drawings {
   const picture = (box: Box): Drawing => tallEnough(box, (boxMm) => pictorial({ ...view, boxMm, heading: false }));
   const startMonth = ctx.result.climate.chartStartMonth;
   return {
-    elevation: (side, boxMm, how) => elevation({ ...view, boxMm, view: side, ...how, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
+    elevation: (side, boxMm, how) =>
+      elevation({ ...view, boxMm, view: side, ...how, marks: only(marks, side === 'front' ? ['tube', 'film', 'batten', 'sill'] : ['film', 'brace', 'sill']) }),
     planView: (boxMm) => planView({ ...view, boxMm, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
     barePlan: (boxMm) => planView({ ...view, boxMm, bare: true, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, marks: only(marks, ['barrel']) }),
     section: (boxMm) => section({ ...view, boxMm }),
@@ -145,13 +156,33 @@ function drawingsFor(ctx: Context): Drawings {
     filmLayout: (boxMm) => (ctx.result.geometry.filmSheets.length === 0 ? null : filmLayout({ ...view, boxMm })),
     framePicture: (stage, boxMm) => {
       const parts = partsOn(ctx, stage);
+      // In a small picture a mark may find no place; the parts list beside it names the same things.
       // A day that builds nothing (papers, sorting, handing over) shows the finished shelter: it is what the work is for.
-      return parts.today.size === 0 ? picture(boxMm) : withMarksIfTheyFit(marksToday(marks, parts.today), (shown) => framePicture({ ...view, boxMm, ...parts, marks: shown }));
+      return parts.today.size === 0
+        ? picture(boxMm)
+        : framePicture({ ...view, boxMm, ...parts, marks: marksToday(marks, parts.today) });
     },
     cutDiagrams: (boxMm) => cutDiagrams({ boards: ctx.result.cutting.boards, units, widthMm: boxMm.wMm, maxHeightMm: boxMm.hMm }),
     climateChart: (box, withRain) =>
-      tallEnough(box, (boxMm) => climateChart({ units, boxMm, months: ctx.result.climate.months, precipitationMm: ctx.inputs.climate.months.map((m) => (withRain ? m.precipitationMm : null)), startMonth })),
-    nightsChart: (box, limits) => tallEnough(box, (boxMm) => monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) })),
-    daysChart: (box, limit) => tallEnough(box, (boxMm) => dayPeaks({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limit === null ? [] : [{ label: limit.label, valueC: limit.limitC }] })),
+      tallEnough(box, (boxMm) =>
+        climateChart({
+          units,
+          boxMm,
+          months: ctx.result.climate.months,
+          precipitationMm: ctx.inputs.climate.months.map((m) => (withRain ? m.precipitationMm : null)),
+          startMonth,
+        }),
+      ),
+    nightsChart: (box, limits) =>
+      tallEnough(box, (boxMm) =>
+        monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) }),
+      ),
+    nightCurve: (box, run, limits) =>
+      tallEnough(box, (boxMm) => nightCurve({ units, boxMm, run, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) })),
+    ratioBars: (boxMm, rows) => (rows.every((r) => r.ratio === null) ? null : ratioBars({ rows, boxMm })),
+    daysChart: (box, limit) =>
+      tallEnough(box, (boxMm) =>
+        dayPeaks({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limit === null ? [] : [{ label: limit.label, valueC: limit.limitC }] }),
+      ),
   };
 }

@@ -1,13 +1,11 @@
-import type { Drawing, LineType } from '@lathwork/drawing';
-import type { Stage } from '@lathwork/model';
+import type { Drawing } from '@lathwork/drawing';
+import type { NightRun, Stage } from '@lathwork/model';
 import type { Limit } from './view/nights.view.js';
 
 export interface Box {
   wMm: number;
   hMm: number;
 }
-
-export const LINE_WORDS: Record<LineType, string> = { cut: 'cut edge, ground', vis: 'edge you can see', thin: 'dimension, leader', hid: 'hidden edge, limit', over: 'above the cut', axis: 'centre line, grid', temp: 'temporary', grid: 'help line' };
 
 /** The drawings of one plan, each made to the room a page has for it. */
 export interface Drawings {
@@ -24,5 +22,7 @@ export interface Drawings {
   cutDiagrams: (box: Box) => readonly Drawing[];
   climateChart: (box: Box, withRain: boolean) => Drawing | null;
   nightsChart: (box: Box, limits: readonly Limit[]) => Drawing | null;
+  nightCurve: (box: Box, run: NightRun, limits: readonly Limit[]) => Drawing | null;
+  ratioBars: (box: Box, rows: readonly { label: string; ratio: number | null }[]) => Drawing | null;
   daysChart: (box: Box, limit: Limit | null) => Drawing | null;
 }

@@ -7,9 +7,10 @@ import { fill } from '../../words/fill.js';
 import { drawingsOf } from './drawings-of.js';
 import { cardPart } from './pages/card.js';
 import { coverPage, COVER_SHORTENINGS } from './pages/cover.js';
-import { anchorLogPart, budgetPart, cuttingPart, filmPart, gapsPart, loadsPart, materialsPart, safetyPart, sourcesPart, weatherPart } from './pages/lists.js';
+import { anchorLogPart, budgetPart, cuttingPart, filmPart, loadsPart, materialsPart } from './pages/lists.js';
+import { gapsPart, safetyPart, sourcesPart, weatherPart } from './pages/notes.js';
 import { lookPart } from './pages/look.js';
-import { nightsPart } from './pages/nights.js';
+import { coldNightPart, nightsPart } from './pages/nights.js';
 import { logOnAnchorSheet, sheetParts } from './pages/sheets.js';
 import { sitePart } from './pages/site.js';
 import { planBookCss } from './plan-book.css.js';
@@ -31,9 +32,10 @@ function partsOf(ctx: Context): { parts: BookPart[]; leftOut: string[] } {
     sitePart(ctx, drawings),
     ...sheets.arrangement,
     ...orSay(nightsPart(ctx, drawings), pages.nights.title),
+    ...[coldNightPart(ctx, drawings)].filter((p) => p !== null),
     sheets.anchors,
     ...(logOnAnchorSheet(ctx, drawings) ? [] : orSay(anchorLogPart(ctx), pages.anchors.title)),
-    loadsPart(ctx),
+    loadsPart(ctx, drawings),
     ...(sheets.film === null ? [] : [sheets.film]),
     filmPart(ctx, drawings),
     ...orSay(materialsPart(ctx), pages.materials.title),
@@ -59,10 +61,14 @@ export function planBook(request: DocumentRequest): Book {
   const { parts, leftOut } = partsOf(ctx);
   return {
     title: `${pages.cover.title}: ${ctx.heading}`,
-    author: request.names.drawnBy,
+    author: ctx.drawnBy,
     language: request.options.language,
     paper: request.options.paper,
-    footer: { left: fill(common.footer, { number: request.planNumber, revision: request.inputs.revision, date: request.datedOn }), centre: centreFoot(ctx), page: common.page },
+    footer: {
+      left: fill(common.footer, { number: request.planNumber, revision: request.inputs.revision, date: request.datedOn }),
+      centre: centreFoot(ctx),
+      page: common.page,
+    },
     css: DRAWING_CSS + planBookCss,
     tapeNote: { portrait: common.tape, landscape: common.tapeSheet },
     tapeLabel: common.tapeLabel,

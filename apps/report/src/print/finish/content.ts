@@ -28,7 +28,7 @@ function stringEnd(text: string, at: number): number {
 export function readOperations(text: string): Operation[] {
   const operations: Operation[] = [];
   let operandsStart = -1;
-  for (let at = 0; at < text.length; ) {
+  for (let at = 0; at < text.length;) {
     const c = text[at] ?? '';
     if (isSpace(c.charCodeAt(0))) {
       at += 1;

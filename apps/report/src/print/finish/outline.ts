@@ -9,7 +9,7 @@ const bare = (text: string): string => text.replace(/\s+/g, '');
 export function mendBookmarks(document: PDFDocument, headings: readonly string[]): void {
   const byBareText = new Map(headings.map((heading) => [bare(heading), heading]));
   const step = (ref: PDFRef | undefined): void => {
-    for (let at = ref; at !== undefined; ) {
+    for (let at = ref; at !== undefined;) {
       const item = document.context.lookup(at, PDFDict);
       const title = item.get(PDFName.of('Title'));
       if (title instanceof PDFString || title instanceof PDFHexString) {

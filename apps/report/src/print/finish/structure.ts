@@ -1,7 +1,17 @@
 import { PDFArray, PDFDict, PDFHexString, PDFName, PDFNumber, PDFRef, PDFString, type PDFContext, type PDFDocument, type PDFObject } from '@cantoo/pdf-lib';
 
 /** Structure types Chromium writes that PDF 1.4 readers do not know, and what they stand for. */
-const ROLE_MAP: Record<string, string> = { Strong: 'Span', Em: 'Span', Aside: 'Sect', Main: 'Sect', Header: 'Sect', Footer: 'Sect', Article: 'Art', Sub: 'Span', Sup: 'Span' };
+const ROLE_MAP: Record<string, string> = {
+  Strong: 'Span',
+  Em: 'Span',
+  Aside: 'Sect',
+  Main: 'Sect',
+  Header: 'Sect',
+  Footer: 'Sect',
+  Article: 'Art',
+  Sub: 'Span',
+  Sup: 'Span',
+};
 
 const name = (text: string): PDFName => PDFName.of(text);
 
@@ -83,7 +93,10 @@ export class StructureTree {
         const dict = kid instanceof PDFDict ? kid : null;
         return dict !== null && dict.get(name('Pg')) === pageRef && dict.lookupMaybe(name('MCID'), PDFNumber)?.asNumber() === mcid;
       };
-      this.setKids(element, this.kidsOf(element).filter((kid) => !isThis(kid)));
+      this.setKids(
+        element,
+        this.kidsOf(element).filter((kid) => !isThis(kid)),
+      );
       owners.set(mcid, this.context.obj(null));
     }
   }

@@ -172,15 +172,72 @@ export const TASK_SHORT: Record<TaskId, string> = {
 
 export const DAY_WORDS = { paper: 'Paper day', prep: 'Prep day', ground: 'Ground day', frame: 'Frame day', cover: 'Cover day', finish: 'Finish day' } as const;
 
-export const CROP_WORDS = { lettuce: 'Lettuce', spinach: 'Spinach', kale: 'Kale', pea: 'Peas', radish: 'Radish', carrot: 'Carrots', onion: 'Onions', broccoli: 'Broccoli', potato: 'Potatoes', tomato: 'Tomato', pepper: 'Pepper', cucumber: 'Cucumber', bean: 'Beans', basil: 'Basil' } as const;
+export const CROP_WORDS = {
+  lettuce: 'Lettuce',
+  spinach: 'Spinach',
+  kale: 'Kale',
+  pea: 'Peas',
+  radish: 'Radish',
+  carrot: 'Carrots',
+  onion: 'Onions',
+  broccoli: 'Broccoli',
+  potato: 'Potatoes',
+  tomato: 'Tomato',
+  pepper: 'Pepper',
+  cucumber: 'Cucumber',
+  bean: 'Beans',
+  basil: 'Basil',
+} as const;
 /** "Carrots are hurt", "Kale is hurt". */
 export const PLURAL_CROPS: ReadonlySet<string> = new Set(['pea', 'carrot', 'onion', 'potato', 'bean']);
 
-export const ANCHOR_WORDS = { none: 'no anchor', drivenPipe: 'driven pipe', auger: 'screw-in anchor', concretePier: 'concrete pier', ballast: 'ballast', groundPost: 'ground post' } as const;
-export const BASIS_WORDS = { pullCheck: 'a pull test on this ground', torque: 'the torque while screwing in', weight: 'its own weight', published: 'a published figure', none: 'nothing: unrated' } as const;
-export const QUALITY_WORDS = { published: 'published', measured: 'measured', practice: 'practice of the trade', judgement: 'our judgement', memory: 'from memory, not checked' } as const;
-export const SHEET_WORDS = { overTheTop: 'Over the top', roof: 'Roof', leftWall: 'Left wall', rightWall: 'Right wall', front: 'Front wall', back: 'Back wall' } as const;
+export const ANCHOR_WORDS = {
+  none: 'no anchor',
+  drivenPipe: 'driven pipe',
+  auger: 'screw-in anchor',
+  concretePier: 'concrete pier',
+  ballast: 'ballast',
+  groundPost: 'ground post',
+} as const;
+export const BASIS_WORDS = {
+  pullCheck: 'a pull test on this ground',
+  torque: 'the torque while screwing in',
+  weight: 'its own weight',
+  published: 'a published figure',
+  none: 'nothing: unrated',
+} as const;
+export const QUALITY_WORDS = {
+  published: 'published',
+  measured: 'measured',
+  practice: 'practice of the trade',
+  judgement: 'our judgement',
+  memory: 'from memory, not checked',
+} as const;
+export const SHEET_WORDS = {
+  overTheTop: 'Over the top',
+  roof: 'Roof',
+  leftWall: 'Left wall',
+  rightWall: 'Right wall',
+  front: 'Front wall',
+  back: 'Back wall',
+} as const;
 export const ZONE_WORDS = { field: 'Field', edge: 'Edge', corner: 'Corner' } as const;
-export const USE_WORDS = { header: 'header', jamb: 'jamb', stud: 'stud', openingSill: 'sill of opening', sill: 'ground sill', nailer: 'nailer', baseboard: 'baseboard', batten: 'batten' } as const;
+export const USE_WORDS = {
+  header: 'header',
+  jamb: 'jamb',
+  stud: 'stud',
+  openingSill: 'sill of opening',
+  sill: 'ground sill',
+  nailer: 'nailer',
+  baseboard: 'baseboard',
+  batten: 'batten',
+} as const;
 export const WALL_WORDS = { front: 'front', back: 'back', left: 'left', right: 'right' } as const;
-export const SOIL_WORDS = { '1': '1, rock', '2': '2, very dense', '3': '3, dense or stiff', '4A': '4A, medium', '4B': '4B, loose or soft', '5': '5, fill, peat or soft clay' } as const;
+export const SOIL_WORDS = {
+  '1': '1, rock',
+  '2': '2, very dense',
+  '3': '3, dense or stiff',
+  '4A': '4A, medium',
+  '4B': '4B, loose or soft',
+  '5': '5, fill, peat or soft clay',
+} as const;

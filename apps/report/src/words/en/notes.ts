@@ -9,5 +9,16 @@ export const NOTE_WORDS: Readonly<Record<string, string>> = { ...SHAPE_NOTES, ..
 
 /** The three ways a build ends badly, in a heading and one line. A risk's code is a note code; its room gives the heading. */
 export const RISK_HEADS = {
-  geometry: 'It does not fit together.', climate: 'The climate is unsure.', thermal: 'Heat or frost harms the crop.', wind: 'Wind lifts it.', snow: 'Snow flattens it.', anchorage: 'The anchors let go.', fastening: 'The film tears off.', cutting: 'Boards run short.', takeoff: 'Parts are missing.', budget: 'The money runs out.', schedule: 'The work takes too long.', safety: 'Someone gets hurt.',
+  geometry: 'It does not fit together.',
+  climate: 'The climate is unsure.',
+  thermal: 'Heat or frost harms the crop.',
+  wind: 'Wind lifts it.',
+  snow: 'Snow flattens it.',
+  anchorage: 'The anchors let go.',
+  fastening: 'The film tears off.',
+  cutting: 'Boards run short.',
+  takeoff: 'Parts are missing.',
+  budget: 'The money runs out.',
+  schedule: 'The work takes too long.',
+  safety: 'Someone gets hurt.',
 } as const;

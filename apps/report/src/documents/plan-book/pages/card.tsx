@@ -102,7 +102,8 @@ const Facts = ({ view }: { view: CardView }): VNode => (
   </div>
 );
 
-const Stops = ({ view }: { view: CardView }): VNode | null => (view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />);
+const Stops = ({ view }: { view: CardView }): VNode | null =>
+  view.stop.length === 0 ? null : <StopBox word={common.stop} lead={w.stopLead} items={view.stop} two={view.stop.length > 2} />;
 
 const Order = ({ view }: { view: CardView }): VNode => (
   <>
@@ -123,7 +124,21 @@ const Done = ({ view }: { view: CardView }): VNode => (
 type Picture = (widthMm: number, heightMm: number) => VNode;
 
 /** All on one page: what must be read before the steps stands before them, on the paper at the right and in the order of reading. */
-const OnePage = ({ ctx, view, id, form, heightMm, picture }: { ctx: Context; view: CardView; id: string; form: CardForm; heightMm: number; picture: Picture }): VNode => (
+const OnePage = ({
+  ctx,
+  view,
+  id,
+  form,
+  heightMm,
+  picture,
+}: {
+  ctx: Context;
+  view: CardView;
+  id: string;
+  form: CardForm;
+  heightMm: number;
+  picture: Picture;
+}): VNode => (
   <>
     <Head view={view} id={id} page={1} pages={1} />
     <Facts view={view} />

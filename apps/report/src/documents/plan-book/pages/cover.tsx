@@ -18,7 +18,7 @@ const Facts = ({ ctx }: { ctx: Context }): VNode => {
     [w.facts.revision, String(request.inputs.revision)],
     [w.facts.date, request.datedOn],
     [w.facts.place, request.names.site],
-    [w.facts.drawn, request.names.drawnBy],
+    [w.facts.drawn, ctx.drawnBy],
     [w.facts.checked, request.names.checkedBy ?? common.notByEngineer],
     [w.facts.units, ctx.fig.sizeUnit()],
   ];
@@ -51,7 +51,11 @@ const Contents = ({ lines }: { lines: readonly ContentsLine[] }): VNode => (
 export function coverPage(ctx: Context, contents: readonly ContentsLine[], leftOut: readonly string[], shortening: number): VNode {
   const shown = ctx.openNotes.slice(0, OPEN_SHOWN[shortening] ?? 1).map((note) => signalled(note, ctx));
   const more = ctx.openNotes.length - shown.length;
-  const open = [...shown, ...(more > 0 ? [fill(w.openMore, { count: more })] : []), ...(ctx.request.stale.length > 0 ? [fill(w.stale, { what: listing(ctx.request.stale) })] : [])];
+  const open = [
+    ...shown,
+    ...(more > 0 ? [fill(w.openMore, { count: more })] : []),
+    ...(ctx.request.stale.length > 0 ? [fill(w.stale, { what: listing(ctx.request.stale) })] : []),
+  ];
   return (
     <>
       <SheetHead
@@ -74,10 +78,18 @@ export function coverPage(ctx: Context, contents: readonly ContentsLine[], leftO
         <Facts ctx={ctx} />
       </div>
       <StopBox word={common.stop} lead={`\u2013 ${w.safety.toLowerCase()}`} items={w.safetyItems} two={false} />
-      {open.length > 0 ? <AskBox lead={`${w.open}${ctx.result.reviewBlocked ? `: ${w.blocked.toLowerCase().replace('stop', 'STOP').replace(/\.$/, '')}` : ''}`} items={open} /> : <p>{`${w.open}: ${w.openNone.toLowerCase()}`}</p>}
+      {open.length > 0 ? (
+        <AskBox lead={`${w.open}${ctx.result.reviewBlocked ? `: ${w.blocked.toLowerCase().replace('stop', 'STOP').replace(/\.$/, '')}` : ''}`} items={open} />
+      ) : (
+        <p>{`${w.open}: ${w.openNone.toLowerCase()}`}</p>
+      )}
       <div>
         <Contents lines={contents} />
-        {leftOut.length > 0 ? <p class="small" style="padding-top:2mm">{fill(w.left, { parts: listing(leftOut).toLowerCase() })}</p> : null}
+        {leftOut.length > 0 ? (
+          <p class="small" style="padding-top:2mm">
+            {fill(w.left, { parts: listing(leftOut).toLowerCase() })}
+          </p>
+        ) : null}
       </div>
     </>
   );

@@ -4,7 +4,7 @@ import { Table } from '../../../parts/table.js';
 import { pages } from '../../../words/en/pages.js';
 import type { Drawings } from '../drawings.js';
 import type { Context } from '../view/context.js';
-import { nightsView } from '../view/nights.view.js';
+import { coldNights, nightsView } from '../view/nights.view.js';
 
 const w = pages.nights;
 const NIGHTS_MIN_MM = 52;
@@ -34,6 +34,38 @@ export function nightsPart(ctx: Context, drawings: Drawings): FixedPart | null {
           </div>
           <Table spec={view.table} />
           <NoteText>{view.notes.join(' ')}</NoteText>
+        </>
+      );
+    },
+  };
+}
+
+const CURVE_MIN_MM = 60;
+const CURVE_MAX_MM = 92;
+
+/** The design night as a curve from noon to noon: when it is coldest, and what the inner cover does. */
+export function coldNightPart(ctx: Context, drawings: Drawings): FixedPart | null {
+  const { nights, table } = coldNights(ctx);
+  if (nights.length === 0) return null;
+  const { coldLimits } = nightsView(ctx);
+  return {
+    kind: 'fixed',
+    name: 'cold-night',
+    title: w.coldTitle,
+    orientation: 'portrait',
+    render: (spare) => {
+      const hMm = Math.min(CURVE_MAX_MM, CURVE_MIN_MM + spare / nights.length);
+      return (
+        <>
+          <SheetHead id="cold-night" title={w.coldTitle} status={<span>{w.coldStatus}</span>} />
+          {nights.map(({ run, finding }) => (
+            <div>
+              <h3 class="gap">{finding}</h3>
+              <Figure drawing={drawings.nightCurve({ wMm: ctx.portrait.widthMm, hMm }, run, coldLimits)} />
+            </div>
+          ))}
+          <Table spec={table} />
+          <NoteText>{w.coldNote}</NoteText>
         </>
       );
     },

@@ -1,12 +1,11 @@
 import type { VNode } from 'preact';
-import type { LineType } from '@lathwork/drawing';
+import { ENGLISH, type LineType } from '@lathwork/drawing';
 import type { FixedPart } from '../../../layout/book.js';
 import { Drawn } from '../../../parts/parts.js';
 import { line, markSvg, path, svg, text } from '../../../parts/svg.js';
 import { common } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill } from '../../../words/fill.js';
-import { LINE_WORDS } from '../drawings.js';
 import type { Context } from '../view/context.js';
 
 const w = pages.sheets;
@@ -24,12 +23,30 @@ function frameSvg(widthMm: number, heightMm: number): string {
   const foot = heightMm - 0.4;
   const cell = (widthMm - x0) / 6;
   const row = STRIP_MM / 3;
-  const upright: [number, number][] = [[3, 0], [5, 0], [2, 1], [4, 1], [5, 1], [1, 2], [3, 2], [4, 2], [5, 2]];
+  const upright: [number, number][] = [
+    [3, 0],
+    [5, 0],
+    [2, 1],
+    [4, 1],
+    [5, 1],
+    [1, 2],
+    [3, 2],
+    [4, 2],
+    [5, 2],
+  ];
   return svg(
     widthMm,
     heightMm,
     '',
-    path([[INSET_MM, -0.8], [INSET_MM, foot], [widthMm - INSET_MM, foot], [widthMm - INSET_MM, -0.8]], 'cut') +
+    path(
+      [
+        [INSET_MM, -0.8],
+        [INSET_MM, foot],
+        [widthMm - INSET_MM, foot],
+        [widthMm - INSET_MM, -0.8],
+      ],
+      'cut',
+    ) +
       line([0, top], [widthMm, top], 'cut') +
       line([MARKS_MM, top], [MARKS_MM, foot]) +
       line([x0, top], [x0, foot]) +
@@ -41,10 +58,30 @@ function frameSvg(widthMm: number, heightMm: number): string {
 
 function keySvg(used: readonly LineType[]): string {
   const step = used.length > 5 ? 3.4 : 4.2;
-  return svg(KEY_MM - 6, 21, w.key, used.slice(0, 6).map((kind, i) => line([0, 1.9 + i * step], [13, 1.9 + i * step], kind) + text(15.5, 3 + i * step, LINE_WORDS[kind], 'small')).join(''));
+  return svg(
+    KEY_MM - 6,
+    21,
+    w.key,
+    used
+      .slice(0, 6)
+      .map((kind, i) => line([0, 1.9 + i * step], [13, 1.9 + i * step], kind) + text(15.5, 3 + i * step, ENGLISH.lineKey[kind], 'small'))
+      .join(''),
+  );
 }
 
-const Cell = ({ name, value, span = 1, big = false, heading }: { name: string; value: string; span?: number; big?: boolean; heading?: string | undefined }): VNode => (
+const Cell = ({
+  name,
+  value,
+  span = 1,
+  big = false,
+  heading,
+}: {
+  name: string;
+  value: string;
+  span?: number;
+  big?: boolean;
+  heading?: string | undefined;
+}): VNode => (
   <div class={big ? 'big' : ''} style={`grid-column:span ${span}`}>
     <dt>{name}</dt>
     <dd>{heading === undefined ? value : <h2 id={heading}>{value}</h2>}</dd>
@@ -79,7 +116,7 @@ const TitleBlockStrip = ({ ctx, block, used }: { ctx: Context; block: TitleBlock
         <Cell name={t.type} value={w.type} span={2} />
         <Cell name={t.date} value={request.datedOn} />
         <Cell name={t.units} value={ctx.fig.sizeUnit()} />
-        <Cell name={t.drawn} value={request.names.drawnBy} />
+        <Cell name={t.drawn} value={ctx.drawnBy} />
         <Cell name={t.checked} value={request.names.checkedBy ?? common.notByEngineer} span={2} />
         <Cell name={t.status} value={ctx.status} />
         <Cell name={t.sheet} value={fill(w.sheetOf, { n: block.index, total: block.total })} />
@@ -122,7 +159,11 @@ export function sheetPart(ctx: Context, block: TitleBlock, compose: (field: Area
             <Drawn svg={frameSvg(field.wMm, heightMm)} />
           </div>
           {stood.map((s) => (
-            <div style={`position:absolute;left:${s.leftMm.toFixed(2)}mm;top:${s.topMm.toFixed(2)}mm${s.widthMm === undefined ? '' : `;width:${s.widthMm.toFixed(2)}mm`}`}>{s.node}</div>
+            <div
+              style={`position:absolute;left:${s.leftMm.toFixed(2)}mm;top:${s.topMm.toFixed(2)}mm${s.widthMm === undefined ? '' : `;width:${s.widthMm.toFixed(2)}mm`}`}
+            >
+              {s.node}
+            </div>
           ))}
           <TitleBlockStrip ctx={ctx} block={block} used={[...new Set(stood.flatMap((s) => s.usedLineTypes))]} />
         </div>

@@ -1,5 +1,5 @@
 import type { VNode } from 'preact';
-import { compassPart, DoesNotFitError, ENGLISH, type Drawing } from '@lathwork/drawing';
+import { compassPart, DoesNotFitError, ENGLISH, type Drawing, type Fit } from '@lathwork/drawing';
 import type { FixedPart } from '../../../layout/book.js';
 import { Drawn } from '../../../parts/parts.js';
 import { scaleBarSvg } from '../../../parts/svg.js';
@@ -17,15 +17,22 @@ const PAD_MM = 2;
 
 type ViewMaker = (box: Area) => Drawing | null;
 
-const stand = (drawing: Drawing, leftMm: number, topMm: number): Stood => ({ node: <Drawn svg={drawing.svg} />, leftMm, topMm, usedLineTypes: drawing.usedLineTypes });
+const stand = (drawing: Drawing, leftMm: number, topMm: number): Stood => ({
+  node: <Drawn svg={drawing.svg} />,
+  leftMm,
+  topMm,
+  usedLineTypes: drawing.usedLineTypes,
+});
 
 /** Shares of the width for the first view that are tried; the one that lets the views stand largest wins. */
 const SHARES = [0.4, 0.45, 0.5, 0.55, 0.6, 0.65, 0.7, 0.35, 0.75] as const;
 /** A view smaller than this is hard to read on site, and counts for more: two middling views are better than one large and one tiny. */
 const COARSE = 50;
+/** A view that had to give up dimensions or its scale stands behind every one that is whole. */
+const GIVEN_UP: Record<Fit, number> = { whole: 0, reduced: 100, notToScale: 1000 };
 const sizeOf = (d: Drawing): number => {
-  const denominator = d.scale?.denominator ?? 1;
-  return Math.log(denominator) + 2 * Math.max(0, Math.log(denominator / COARSE));
+  const denominator = d.scale?.denominator ?? 1000;
+  return GIVEN_UP[d.fit] + Math.log(denominator) + 2 * Math.max(0, Math.log(denominator / COARSE));
 };
 
 interface Layout {
@@ -82,8 +89,8 @@ function sideBySide(field: Area, makers: readonly ViewMaker[]): Layout {
 
 const Heading = ({ title, drawing, barMm = 38 }: { title: string; drawing: Drawing; barMm?: number }): VNode => (
   <>
-    <p class="word" style="white-space:nowrap;text-wrap:nowrap;padding-bottom:1mm">{`${title}, ${drawing.scale?.text ?? ''}`}</p>
-    <Drawn svg={scaleBarSvg(drawing.scale?.denominator ?? 1, fill(w.scaleBar, { scale: drawing.scale?.text ?? '' }), barMm)} />
+    <p class="word" style="white-space:nowrap;text-wrap:nowrap;padding-bottom:1mm">{`${title}, ${drawing.scale?.text ?? ENGLISH.notToScale}`}</p>
+    {drawing.scale === null ? null : <Drawn svg={scaleBarSvg(drawing.scale.denominator, fill(w.scaleBar, { scale: drawing.scale.text }), barMm)} />}
   </>
 );
 
@@ -96,7 +103,10 @@ const NARROW_BAR_MM = 18;
 /** Title, scale bar, north and storm wind of the plan, one under the other. */
 function planHeading(ctx: Context, plan: Drawing, leftMm: number, topMm: number, upright: boolean): Stood[] {
   const compass = compassPart({ frontFacesDeg: ctx.inputs.structure.frontFacesDeg, stormWindFromDeg: ctx.inputs.site.stormWindFromDeg, upright });
-  return [{ node: <Heading title={ENGLISH.plan} drawing={plan} barMm={upright ? NARROW_BAR_MM : 38} />, leftMm, topMm, usedLineTypes: [] }, stand(compass, leftMm - (upright ? 0 : 3), topMm + HEADING_MM.hMm)];
+  return [
+    { node: <Heading title={ENGLISH.plan} drawing={plan} barMm={upright ? NARROW_BAR_MM : 38} />, leftMm, topMm, usedLineTypes: [] },
+    stand(compass, leftMm - (upright ? 0 : 3), topMm + HEADING_MM.hMm),
+  ];
 }
 
 type HeadingPlace = 'between' | 'narrow' | 'above';
@@ -120,7 +130,12 @@ function planBesideFront(ctx: Context, d: Drawings, field: Area, heading: Headin
   const blockLeft = heading === 'narrow' ? frontLeft + front.widthMm + Math.max(0.5, free / 2) : planLeft - COMPASS.wMm + 2;
   return {
     stood: [
-      { node: <Heading title={`${ENGLISH.elevation.front}, ${compassWord(ctx.inputs.structure.frontFacesDeg)}`} drawing={front} />, leftMm: PAD_MM + 1, topMm: 1.5, usedLineTypes: [] },
+      {
+        node: <Heading title={`${ENGLISH.elevation.front}, ${compassWord(ctx.inputs.structure.frontFacesDeg)}`} drawing={front} />,
+        leftMm: PAD_MM + 1,
+        topMm: 1.5,
+        usedLineTypes: [],
+      },
       ...planHeading(ctx, plan, blockLeft, 1.5, heading === 'narrow'),
       stand(front, frontLeft, field.hMm - PAD_MM - front.heightMm),
       stand(plan, planLeft, PAD_MM + Math.max(0, hMm - plan.heightMm) / 2),
@@ -164,7 +179,8 @@ function anchorLayout(ctx: Context, d: Drawings, field: Area): { stood: Stood[];
   const log = anchorLogTable(ctx);
   if (log !== null) {
     try {
-      return { stood: best([() => mapBesideLog(d, field, log, true), () => mapBesideLog(d, field, log, false)]).stood, hasLog: true };
+      const beside = best([() => mapBesideLog(d, field, log, true), () => mapBesideLog(d, field, log, false)]);
+      if (beside.cost < GIVEN_UP.reduced) return { stood: beside.stood, hasLog: true };
     } catch (error) {
       if (!(error instanceof DoesNotFitError)) throw error;
     }
@@ -194,7 +210,11 @@ function filmSheet(ctx: Context, d: Drawings, field: Area): readonly Stood[] {
   const oneRow = film.heightMm < HEADING_MM.hMm + NAME_AND_CHAIN_MM + mm(Math.min(first.lengthM, first.widthM)) + 4;
   const sketch = oneRow && box.hMm >= SKETCH_MIN_MM && box.wMm > 100 ? d.fastenZones(box) : null;
   if (sketch === null) return alone;
-  return [stand(film, PAD_MM, PAD_MM), { node: <p class="word">{pages.film.sketch}</p>, leftMm: left, topMm: top, usedLineTypes: [] }, stand(sketch, left, top + 6)];
+  return [
+    stand(film, PAD_MM, PAD_MM),
+    { node: <p class="word">{pages.film.sketch}</p>, leftMm: left, topMm: top, usedLineTypes: [] },
+    stand(sketch, left, top + 6),
+  ];
 }
 
 /** The walls with openings that no other sheet shows. */

@@ -54,7 +54,13 @@ export const cardPages = (shortening: number): number => cardForm(shortening).pa
 const MOST_SIGNED = 3;
 
 const unique = (items: readonly string[]): string[] => [...new Set(items)];
-const toolWord = (key: string): string => TOOL_WORDS[key] ?? key.replace(/([a-z])([A-Z])/g, '$1 $2').replace(/[-_]/g, ' ').toLowerCase().replace(/^./, (c) => c.toUpperCase());
+const toolWord = (key: string): string =>
+  TOOL_WORDS[key] ??
+  key
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replace(/[-_]/g, ' ')
+    .toLowerCase()
+    .replace(/^./, (c) => c.toUpperCase());
 
 function gateFact(ctx: Context, tasks: readonly Task[]): { name: string; value: string; note: string } {
   const winds = tasks.map((t) => t.gate.windMaxMPerS).filter((v): v is number => v !== null);
@@ -78,13 +84,22 @@ function facts(ctx: Context, tasks: readonly Task[]): CardView['facts'] {
   const people = (n: number): string => (n === 1 ? w.onePerson : fill(w.crewText, { best: n }));
   return [
     { name: w.crew, value: people(best), note: fill(w.crewMin, { min }) },
-    { name: w.work, value: fill(w.workText, { likely: hours(Math.round(sum((t) => t.personHours.likelyH))) }), note: fill(w.workRange, { low: hours(Math.round(sum((t) => t.personHours.lowH))), high: hours(Math.round(sum((t) => t.personHours.highH))) }) },
-    { name: w.clock, value: fill(w.clockText, { hours: hours(Math.round(sum((t) => t.clockH) * 2) / 2) }), note: fill(w.clockNote, { people: ctx.inputs.crew.people }) },
+    {
+      name: w.work,
+      value: fill(w.workText, { likely: hours(Math.round(sum((t) => t.personHours.likelyH))) }),
+      note: fill(w.workRange, { low: hours(Math.round(sum((t) => t.personHours.lowH))), high: hours(Math.round(sum((t) => t.personHours.highH))) }),
+    },
+    {
+      name: w.clock,
+      value: fill(w.clockText, { hours: hours(Math.round(sum((t) => t.clockH) * 2) / 2) }),
+      note: fill(w.clockNote, { people: ctx.inputs.crew.people }),
+    },
     gateFact(ctx, tasks),
   ];
 }
 
-const notesBefore = (ctx: Context, stage: Stage): Note[] => bySeverity(ctx.result.notes.filter((n) => n.beforeTask !== undefined && (stage.tasks as readonly string[]).includes(n.beforeTask)));
+const notesBefore = (ctx: Context, stage: Stage): Note[] =>
+  bySeverity(ctx.result.notes.filter((n) => n.beforeTask !== undefined && (stage.tasks as readonly string[]).includes(n.beforeTask)));
 
 function stops(ctx: Context, tasks: readonly Task[], notes: readonly Note[]): string[] {
   const winds = tasks.map((t) => t.gate.windMaxMPerS).filter((v): v is number => v !== null);
@@ -138,9 +153,14 @@ export function cardView(ctx: Context, stage: Stage, shortening = 0): CardView {
     ]),
     tools: unique([...tasks.flatMap((t) => t.tools).map(toolWord), ...ALWAYS_TOOLS]),
     parts: parts(ctx, stage),
-    cares: unique([...notes.filter((n) => n.severity === 'care').map((n) => noteText(n, ctx.fig)), ...cards.map((c) => c.care).filter((c): c is string => c !== undefined)]),
+    cares: unique([
+      ...notes.filter((n) => n.severity === 'care').map((n) => noteText(n, ctx.fig)),
+      ...cards.map((c) => c.care).filter((c): c is string => c !== undefined),
+    ]),
     done: `${listing(unique(cards.map((c) => c.done)))}.`.replace(/^./, (c) => c.toUpperCase()),
-    sign: unique(cards.flatMap((c) => c.sign)).slice(0, MOST_SIGNED).map((s) => fill(s, { diagonal })),
+    sign: unique(cards.flatMap((c) => c.sign))
+      .slice(0, MOST_SIGNED)
+      .map((s) => fill(s, { diagonal })),
   };
 }
 
@@ -158,7 +178,28 @@ export function gateRows(ctx: Context): GateRow[] {
     .filter((t) => t.gate.windMaxMPerS !== null || t.gate.dry || t.gate.airMinC !== null || t.gate.groundNot.length > 0)
     .map((t) => {
       const { windMaxMPerS, dry, airMinC, airMaxC, groundNot } = t.gate;
-      const air = airMinC === null && airMaxC === null ? common.none : airMinC !== null && airMaxC !== null ? fill(w.gateAir, { low: ctx.fig.t(airMinC), high: ctx.fig.temperatureShort(airMaxC) }) : airMinC !== null ? fill(w.gateAirMin, { low: ctx.fig.temperatureShort(airMinC) }) : fill(w.gateAirMax, { high: ctx.fig.temperatureShort(airMaxC ?? 0) });
-      return { stage: TASK_WORDS[t.taskId], wind: windMaxMPerS === null ? common.none : fill(w.gateWindShort, { wind: ctx.fig.speed(windMaxMPerS) }), dry: dry ? common.yes : common.none, air, ground: groundNot.length === 0 ? common.none : fill(w.gateNot, { state: listing(groundNot.map((g) => w.ground[g]), w.or) }) };
+      const air =
+        airMinC === null && airMaxC === null
+          ? common.none
+          : airMinC !== null && airMaxC !== null
+            ? fill(w.gateAir, { low: ctx.fig.t(airMinC), high: ctx.fig.temperatureShort(airMaxC) })
+            : airMinC !== null
+              ? fill(w.gateAirMin, { low: ctx.fig.temperatureShort(airMinC) })
+              : fill(w.gateAirMax, { high: ctx.fig.temperatureShort(airMaxC ?? 0) });
+      return {
+        stage: TASK_WORDS[t.taskId],
+        wind: windMaxMPerS === null ? common.none : fill(w.gateWindShort, { wind: ctx.fig.speed(windMaxMPerS) }),
+        dry: dry ? common.yes : common.none,
+        air,
+        ground:
+          groundNot.length === 0
+            ? common.none
+            : fill(w.gateNot, {
+                state: listing(
+                  groundNot.map((g) => w.ground[g]),
+                  w.or,
+                ),
+              }),
+      };
     });
 }

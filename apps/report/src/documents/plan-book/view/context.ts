@@ -18,6 +18,8 @@ export interface Context {
   heading: string;
   status: string;
   openNotes: readonly Note[];
+  /** Who drew it, as the plan service tells it. */
+  drawnBy: string;
 }
 
 const SEVERITY_ORDER = { stop: 0, ask: 1, care: 2, note: 3 } as const;
@@ -28,7 +30,9 @@ export function contextOf(request: DocumentRequest): Context {
   const { inputs, result, options, names } = request;
   const fig = new Figures(options.units);
   const { widthM, lengthM } = inputs.structure;
-  const size = fig.isMetric ? `${widthM.toFixed(1)} \u00d7 ${lengthM.toFixed(1)} m` : `${Math.round(widthM / 0.3048)} \u00d7 ${Math.round(lengthM / 0.3048)} ft`;
+  const size = fig.isMetric
+    ? `${widthM.toFixed(1)} \u00d7 ${lengthM.toFixed(1)} m`
+    : `${Math.round(widthM / 0.3048)} \u00d7 ${Math.round(lengthM / 0.3048)} ft`;
   return {
     request,
     inputs,
@@ -38,11 +42,13 @@ export function contextOf(request: DocumentRequest): Context {
     landscape: liveArea(options.paper, 'landscape'),
     heading: `${KIND_WORDS[inputs.structure.kind]} ${size}, ${names.build}, ${names.garden}`,
     status: request.status === 'draft' ? common.draft : common.reviewed,
+    drawnBy: names.drawnBy.trim() === '' ? common.planService : names.drawnBy,
     openNotes: bySeverity(result.notes.filter((note) => note.severity === 'stop' || note.severity === 'ask')),
   };
 }
 
-export const openCount = (ctx: Context): string => (ctx.openNotes.length === 1 ? pages.cover.warningCount : fill(pages.cover.warningsCount, { count: ctx.openNotes.length }));
+export const openCount = (ctx: Context): string =>
+  ctx.openNotes.length === 1 ? pages.cover.warningCount : fill(pages.cover.warningsCount, { count: ctx.openNotes.length });
 
 export const SIGNAL_WORDS = { stop: common.stop, ask: common.ask, care: common.care, note: common.note } as const;
 

@@ -37,13 +37,27 @@ function grouped(lines: readonly TakeOffLine[], row: (line: TakeOffLine) => Row)
 /** Cells to write in what each anchor took. */
 export function anchorLogTable(ctx: Context): TableSpec | null {
   // Without a demand there is still a pull to write down; a lean-to's wall side is not anchored in the ground.
-  const unassessed = ctx.result.geometry.posts.filter((p) => ctx.inputs.structure.kind !== 'leanTo' || p.row === 'A').map((p) => ({ postId: p.postId, demandN: null }));
+  const unassessed = ctx.result.geometry.posts
+    .filter((p) => ctx.inputs.structure.kind !== 'leanTo' || p.row === 'A')
+    .map((p) => ({ postId: p.postId, demandN: null }));
   const posts = ctx.result.anchorage.posts.length > 0 ? ctx.result.anchorage.posts : ctx.inputs.structure.anchor.kind === 'none' ? [] : unassessed;
   if (posts.length === 0) return null;
   const c = pages.anchors.cols;
   const pen = '\u00a0';
   const rows = posts.map((p) => ({ cells: [p.postId, p.demandN === null ? common.notAssessed : ctx.fig.force(p.demandN), pen, pen, pen, pen] }));
-  return { caption: pages.anchors.log, columns: [{ head: c.post, widthMm: 11 }, { head: c.demand, widthMm: 31 }, { head: c.depth, widthMm: 15 }, { head: c.pulled, widthMm: 17 }, { head: c.held, widthMm: 13 }, { head: c.by, widthMm: null, left: true }], rows, pen: true };
+  return {
+    caption: pages.anchors.log,
+    columns: [
+      { head: c.post, widthMm: 11 },
+      { head: c.demand, widthMm: 31 },
+      { head: c.depth, widthMm: 15 },
+      { head: c.pulled, widthMm: 17 },
+      { head: c.held, widthMm: 13 },
+      { head: c.by, widthMm: null, left: true },
+    ],
+    rows,
+    pen: true,
+  };
 }
 
 const m = pages.materials;
@@ -56,7 +70,17 @@ export function allTable(ctx: Context): TableSpec {
     return { cells: [l.mark ?? common.none, MATERIAL_WORDS[l.material], amount(l.wanted, l.unit, ctx), from, dashed(l.toBuy, l.unit, ctx)] };
   });
   const c = m.allCols;
-  return { caption: m.all, columns: [{ head: c.mark, widthMm: 14 }, { head: c.what, widthMm: null, left: true }, { head: c.need, widthMm: 24 }, { head: c.pile, widthMm: 48, left: true }, { head: c.buy, widthMm: 24, key: true }], rows };
+  return {
+    caption: m.all,
+    columns: [
+      { head: c.mark, widthMm: 14 },
+      { head: c.what, widthMm: null, left: true },
+      { head: c.need, widthMm: 24 },
+      { head: c.pile, widthMm: 48, left: true },
+      { head: c.buy, widthMm: 24, key: true },
+    ],
+    rows,
+  };
 }
 
 export function shopTable(ctx: Context): TableSpec | null {
@@ -64,9 +88,31 @@ export function shopTable(ctx: Context): TableSpec | null {
   if (lines.length === 0) return null;
   const c = m.shopCols;
   const rows = grouped(lines, (l) => {
-    return { cells: [l.mark ?? common.none, MATERIAL_WORDS[l.material], amount(l.boughtAmount > 0 ? l.boughtAmount : l.toBuy, l.unit, ctx), l.packs > 0 ? whole(l.packs) : common.none, l.cash === null ? common.priceUnknown : `${moneyWhole(l.cash.minor, l.cash.currency)}`, l.supplier ?? common.none, l.priceReadOn === null ? (l.cash === null ? common.none : m.noDate) : `${l.priceReadOn}${l.priceStale ? ` ${m.stale}` : ''}`] };
+    return {
+      cells: [
+        l.mark ?? common.none,
+        MATERIAL_WORDS[l.material],
+        amount(l.boughtAmount > 0 ? l.boughtAmount : l.toBuy, l.unit, ctx),
+        l.packs > 0 ? whole(l.packs) : common.none,
+        l.cash === null ? common.priceUnknown : `${moneyWhole(l.cash.minor, l.cash.currency)}`,
+        l.supplier ?? common.none,
+        l.priceReadOn === null ? (l.cash === null ? common.none : m.noDate) : `${l.priceReadOn}${l.priceStale ? ` ${m.stale}` : ''}`,
+      ],
+    };
   });
-  return { caption: m.shop, columns: [{ head: c.mark, widthMm: 14 }, { head: c.what, widthMm: null, left: true }, { head: c.buy, widthMm: 19, key: true }, { head: c.packs, widthMm: 13 }, { head: `${c.cash}, ${ctx.result.budget.currency}`, widthMm: 19 }, { head: c.where, widthMm: 28, left: true }, { head: c.read, widthMm: 23, left: true }], rows };
+  return {
+    caption: m.shop,
+    columns: [
+      { head: c.mark, widthMm: 11 },
+      { head: c.what, widthMm: null, left: true, whole: true },
+      { head: c.buy, widthMm: 18, key: true, whole: true },
+      { head: c.packs, widthMm: 13 },
+      { head: `${c.cash}, ${ctx.result.budget.currency}`, widthMm: 17 },
+      { head: c.where, widthMm: 27, left: true },
+      { head: c.read, widthMm: 31, left: true, whole: true },
+    ],
+    rows,
+  };
 }
 
 export function yardTable(ctx: Context): TableSpec | null {
@@ -77,9 +123,30 @@ export function yardTable(ctx: Context): TableSpec | null {
     .sort((a, b) => a.tag.localeCompare(b.tag, 'en', { numeric: true }))
     .map((t) => {
       const item = ctx.inputs.stock.find((s) => s.tag === t.tag);
-      return { cells: [t.tag, MATERIAL_WORDS[t.line.material], amount(t.amount, t.line.unit, ctx), item?.grade ?? common.unknown, item === undefined || item.hazards.length === 0 ? common.none : item.hazards.map((h) => HAZARD_WORDS[h]).join('; '), '\u00a0'] };
+      return {
+        cells: [
+          t.tag,
+          MATERIAL_WORDS[t.line.material],
+          amount(t.amount, t.line.unit, ctx),
+          item?.grade ?? common.unknown,
+          item === undefined || item.hazards.length === 0 ? common.none : item.hazards.map((h) => HAZARD_WORDS[h]).join('; '),
+          '\u00a0',
+        ],
+      };
     });
-  return { caption: m.yard, columns: [{ head: c.tag, widthMm: 20, key: true }, { head: c.what, widthMm: 62, left: true }, { head: c.amount, widthMm: 18 }, { head: c.grade, widthMm: 15 }, { head: c.hazard, widthMm: null, left: true }, { head: c.got, widthMm: 12 }], rows, thirds: true };
+  return {
+    caption: m.yard,
+    columns: [
+      { head: c.tag, widthMm: 17, key: true },
+      { head: c.what, widthMm: 71, left: true, whole: true },
+      { head: c.amount, widthMm: 18, whole: true },
+      { head: c.grade, widthMm: 12 },
+      { head: c.hazard, widthMm: null, left: true },
+      { head: c.got, widthMm: 10 },
+    ],
+    rows,
+    thirds: true,
+  };
 }
 
 const cut = pages.cutting;
@@ -87,15 +154,32 @@ const cut = pages.cutting;
 export function partsTable(ctx: Context, unplaced: boolean): TableSpec | null {
   const parts = unplaced ? ctx.result.cutting.unplaced : ctx.result.cutting.parts;
   if (parts.length === 0) return null;
-  const rows = parts.map((p) => ({ cells: [p.letter, USE_WORDS[p.use], p.forOpening ?? common.none, ctx.fig.sizeText(p.lengthMm / 1000), whole(p.count), MATERIAL_WORDS[p.material]] }));
+  const rows = parts.map((p) => ({
+    cells: [p.letter, USE_WORDS[p.use], p.forOpening ?? common.none, ctx.fig.sizeText(p.lengthMm / 1000), whole(p.count), MATERIAL_WORDS[p.material]],
+  }));
   const c = cut.cols;
-  return { caption: unplaced ? cut.unplaced : cut.parts, columns: [{ head: c.letter, widthMm: 14 }, { head: c.use, widthMm: 30, left: true }, { head: c.forWhat, widthMm: 13, left: true }, { head: c.size, widthMm: 40, key: true }, { head: c.count, widthMm: 17 }, { head: c.from, widthMm: null, left: true }], rows, thirds: true };
+  return {
+    caption: unplaced ? cut.unplaced : cut.parts,
+    columns: [
+      { head: c.letter, widthMm: 10 },
+      { head: c.use, widthMm: 28, left: true },
+      { head: c.forWhat, widthMm: 11, left: true },
+      { head: c.size, widthMm: 38, key: true, whole: true },
+      { head: c.count, widthMm: 14 },
+      { head: c.from, widthMm: null, left: true, whole: true },
+    ],
+    rows,
+    thirds: true,
+  };
 }
 
 export function cuttingFinding(ctx: Context): string[] {
   const { cutting } = ctx.result;
   const kerf = cutting.boards[0]?.kerfMm;
-  return [fill(cut.finding, { boards: cutting.boards.length, bought: cutting.boughtBoards, least: cutting.lowerBoundBoards }), ...(kerf === undefined ? [] : [fill(cut.kerf, { kerf: ctx.fig.spacing(kerf) })])];
+  return [
+    fill(cut.finding, { boards: cutting.boards.length, bought: cutting.boughtBoards, least: cutting.lowerBoundBoards }),
+    ...(kerf === undefined ? [] : [fill(cut.kerf, { kerf: ctx.fig.spacing(kerf) })]),
+  ];
 }
 
 const b = pages.budget;
@@ -105,7 +189,12 @@ export function budgetTable(ctx: Context): TableSpec {
   const d = (minor: number): string => (minor === 0 ? common.none : moneyWhole(minor, budget.currency));
   return {
     caption: fill(b.table, { currency: budget.currency }),
-    columns: [{ head: b.cols.what, widthMm: null }, { head: b.cols.pile, widthMm: 34 }, { head: b.cols.buy, widthMm: 34, key: true }, { head: b.cols.given, widthMm: 34 }],
+    columns: [
+      { head: b.cols.what, widthMm: null },
+      { head: b.cols.pile, widthMm: 34 },
+      { head: b.cols.buy, widthMm: 34, key: true },
+      { head: b.cols.given, widthMm: 34 },
+    ],
     rows: budget.lines.map((l) => ({ cells: [GROUP_WORDS[l.group], d(l.reclaimedMinor), d(l.cashMinor), d(l.inKindMinor)] })),
     foot: { cells: [pages.look.total, d(budget.reclaimedMinor), d(budget.cashMinor), d(budget.inKindMinor)] },
   };
@@ -115,13 +204,18 @@ export function budgetSentences(ctx: Context): { verdict: string; lines: string[
   const { budget } = ctx.result;
   const cash = (minor: number): string => moneyWhole(minor, budget.currency);
   return {
-    verdict: fill(b.verdict[budget.verdict], { cap: budget.capMinor === null ? '' : `${cash(budget.capMinor)} ${budget.currency}`, over: `${cash(budget.overCapMinor)} ${budget.currency}` }),
+    verdict: fill(b.verdict[budget.verdict], {
+      cap: budget.capMinor === null ? '' : `${cash(budget.capMinor)} ${budget.currency}`,
+      over: `${cash(budget.overCapMinor)} ${budget.currency}`,
+    }),
     lines: [
       fill(b.range, { low: cash(budget.cashLowMinor), high: cash(budget.cashHighMinor), likely: cash(budget.cashMinor), currency: budget.currency }),
       fill(b.basis, { consumables: percent(budget.consumablesFrac), reserve: percent(budget.contingencyFrac) }),
       b.keep,
       ...(budget.unpricedCount === 0 ? [] : [budget.unpricedCount === 1 ? pages.look.unpricedOne : fill(pages.look.unpriced, { count: budget.unpricedCount })]),
-      ...(budget.otherCurrencies.length === 0 ? [] : [fill(b.other, { list: listing(budget.otherCurrencies.map((o) => `${moneyWhole(o.minor, o.currency)} ${o.currency}`)) })]),
+      ...(budget.otherCurrencies.length === 0
+        ? []
+        : [fill(b.other, { list: listing(budget.otherCurrencies.map((o) => `${moneyWhole(o.minor, o.currency)} ${o.currency}`)) })]),
     ],
   };
 }
@@ -130,11 +224,49 @@ const f = pages.film;
 
 export function filmTables(ctx: Context): TableSpec[] {
   const { geometry, fastening } = ctx.result;
-  const sheets: Row[] = geometry.filmSheets.map((s) => ({ cells: [s.sheetId, SHEET_WORDS[s.covers], `${ctx.fig.sizeText(s.lengthM)} \u00d7 ${ctx.fig.sizeText(s.widthM)}`, whole(s.strips), s.seams === 0 ? common.none : fill(f.lap, { seams: s.seams, lap: ctx.fig.spacing(s.seamLapM * 1000) })] }));
-  const zones: Row[] = fastening.zones.map((z) => ({ cells: [ZONE_WORDS[z.zone], z.suctionPa === null ? common.notAssessed : ctx.fig.pressure(z.suctionPa), z.lineLoadNPerM === null ? common.notAssessed : ctx.fig.lineLoad(z.lineLoadNPerM), ctx.fig.spacing(z.spacingMm), ctx.fig.run(z.runM), whole(z.screws)] }));
+  const sheets: Row[] = geometry.filmSheets.map((s) => ({
+    cells: [
+      s.sheetId,
+      SHEET_WORDS[s.covers],
+      `${ctx.fig.sizeText(s.lengthM)} \u00d7 ${ctx.fig.sizeText(s.widthM)}`,
+      whole(s.strips),
+      s.seams === 0 ? common.none : fill(f.lap, { seams: s.seams, lap: ctx.fig.spacing(s.seamLapM * 1000) }),
+    ],
+  }));
+  const zones: Row[] = fastening.zones.map((z) => ({
+    cells: [
+      ZONE_WORDS[z.zone],
+      z.suctionPa === null ? common.notAssessed : ctx.fig.pressure(z.suctionPa),
+      z.lineLoadNPerM === null ? common.notAssessed : ctx.fig.lineLoad(z.lineLoadNPerM),
+      ctx.fig.spacing(z.spacingMm),
+      ctx.fig.run(z.runM),
+      whole(z.screws),
+    ],
+  }));
   return [
-    { caption: f.order, columns: [{ head: f.cols.mark, widthMm: 14 }, { head: f.cols.covers, widthMm: 30, left: true }, { head: f.cols.size, widthMm: 82, key: true }, { head: f.cols.strips, widthMm: 14 }, { head: f.cols.seams, widthMm: null, left: true }], rows: sheets },
-    { caption: f.fasten, columns: [{ head: f.fcols.zone, widthMm: 18 }, { head: f.fcols.suction, widthMm: 36 }, { head: f.fcols.line, widthMm: 40 }, { head: f.fcols.spacing, widthMm: null, key: true }, { head: f.fcols.run, widthMm: 22 }, { head: f.fcols.screws, widthMm: 18 }], rows: zones },
+    {
+      caption: f.order,
+      columns: [
+        { head: f.cols.mark, widthMm: 14 },
+        { head: f.cols.covers, widthMm: 30, left: true },
+        { head: f.cols.size, widthMm: 82, key: true },
+        { head: f.cols.strips, widthMm: 14 },
+        { head: f.cols.seams, widthMm: null, left: true },
+      ],
+      rows: sheets,
+    },
+    {
+      caption: f.fasten,
+      columns: [
+        { head: f.fcols.zone, widthMm: 18 },
+        { head: f.fcols.suction, widthMm: 36 },
+        { head: f.fcols.line, widthMm: 40 },
+        { head: f.fcols.spacing, widthMm: null, key: true },
+        { head: f.fcols.run, widthMm: 22 },
+        { head: f.fcols.screws, widthMm: 18 },
+      ],
+      rows: zones,
+    },
   ];
 }
 

@@ -42,7 +42,10 @@ function facts(ctx: Context): [string, string][] {
   return [
     [w.floor, fill(w.floorText, { area: ctx.fig.area(geometry.footprintM2), beds: ctx.fig.area(structure.bedsM2) })],
     [w.frame, structure.frameStockTag === null ? w.frameBought : fill(w.frameReclaimed, { tag: structure.frameStockTag })],
-    [w.cover, [cover, ...(structure.cover.secondFilm ? [w.secondFilm] : []), ...(structure.cover.innerCover ? [w.inner] : [])].join(', ').replace(', and', ' and')],
+    [
+      w.cover,
+      [cover, ...(structure.cover.secondFilm ? [w.secondFilm] : []), ...(structure.cover.innerCover ? [w.inner] : [])].join(', ').replace(', and', ' and'),
+    ],
     [w.crew, fill(w.crewText, { best: schedule.crewBest, min: schedule.crewMin })],
     [w.time, fill(w.timeText, { low: schedule.workDays.low, high: schedule.workDays.high })],
   ];
@@ -52,8 +55,22 @@ function expectRows(ctx: Context): ExpectRow[] {
   const { schedule, budget, thermal } = ctx.result;
   const { fig } = ctx;
   const rows: ExpectRow[] = [
-    { label: w.hoursRow, low: hours(Math.round(schedule.totalHours.lowH)), likely: hours(Math.round(schedule.totalHours.likelyH)), high: hours(Math.round(schedule.totalHours.highH)), unit: w.hoursUnit, rangeC: null },
-    { label: w.moneyRow, low: moneyWhole(budget.cashLowMinor, budget.currency), likely: moneyWhole(budget.cashMinor, budget.currency), high: moneyWhole(budget.cashHighMinor, budget.currency), unit: budget.currency, rangeC: null },
+    {
+      label: w.hoursRow,
+      low: hours(Math.round(schedule.totalHours.lowH)),
+      likely: hours(Math.round(schedule.totalHours.likelyH)),
+      high: hours(Math.round(schedule.totalHours.highH)),
+      unit: w.hoursUnit,
+      rangeC: null,
+    },
+    {
+      label: w.moneyRow,
+      low: moneyWhole(budget.cashLowMinor, budget.currency),
+      likely: moneyWhole(budget.cashMinor, budget.currency),
+      high: moneyWhole(budget.cashHighMinor, budget.currency),
+      unit: budget.currency,
+      rangeC: null,
+    },
   ];
   const add = (label: string, r: Range<'degC'> | undefined): void => {
     if (r !== undefined) rows.push({ label, low: fig.t(r.p10), likely: fig.t(r.p50), high: fig.t(r.p90), unit: fig.degree, rangeC: r });
@@ -85,7 +102,12 @@ const firstSentence = (text: string): string => /^.*?[.?!](?=\s|$)/.exec(text)?.
 
 export function lookView(ctx: Context, shortening = 0): LookView {
   const { budget, notes, risks } = ctx.result;
-  const cells = (label: string, a: number, b: number, c: number): string[] => [label, dash(a, budget.currency), dash(b, budget.currency), dash(c, budget.currency)];
+  const cells = (label: string, a: number, b: number, c: number): string[] => [
+    label,
+    dash(a, budget.currency),
+    dash(b, budget.currency),
+    dash(c, budget.currency),
+  ];
   return {
     facts: facts(ctx),
     expect: expectRows(ctx),
@@ -94,10 +116,16 @@ export function lookView(ctx: Context, shortening = 0): LookView {
     costTotal: cells(w.total, budget.reclaimedMinor, budget.cashMinor, budget.inKindMinor),
     unpriced: budget.unpricedCount === 0 ? null : budget.unpricedCount === 1 ? w.unpricedOne : fill(w.unpriced, { count: budget.unpricedCount }),
     willNot: shortening >= 4 ? willNot(ctx).slice(0, 3) : willNot(ctx),
-    asks: notes.filter((n) => n.severity === 'ask').slice(0, ASKS_SHOWN[shortening] ?? 0).map((n) => noteText(n, ctx.fig)),
+    asks: notes
+      .filter((n) => n.severity === 'ask')
+      .slice(0, ASKS_SHOWN[shortening] ?? 0)
+      .map((n) => noteText(n, ctx.fig)),
     risks: risks.map((risk) => {
       const note = notes.find((n) => n.code === risk.code);
-      return { head: RISK_HEADS[risk.room], text: note === undefined ? '' : shortening >= 1 ? firstSentence(noteText(note, ctx.fig)) : noteText(note, ctx.fig) };
+      return {
+        head: RISK_HEADS[risk.room],
+        text: note === undefined ? '' : shortening >= 1 ? firstSentence(noteText(note, ctx.fig)) : noteText(note, ctx.fig),
+      };
     }),
   };
 }

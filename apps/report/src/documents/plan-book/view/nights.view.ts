@@ -1,8 +1,8 @@
-import type { CropKey, ThermalMonth } from '@lathwork/model';
+import type { CropKey, NightRun, ThermalMonth } from '@lathwork/model';
 import type { TableSpec } from '../../../parts/table.js';
 import { common, CROP_WORDS, MONTHS, MONTHS_SHORT, PLURAL_CROPS } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
-import { percent } from '../../../words/figures.js';
+import { percent, whole } from '../../../words/figures.js';
 import { fill, listing } from '../../../words/fill.js';
 import { chartMonths, monthRuns, type Context } from './context.js';
 
@@ -26,7 +26,12 @@ export interface NightsView {
 const MAX_LIMITS = 3;
 
 function limits(ctx: Context): { cold: Limit[]; heat: Limit | null } {
-  const all = ctx.result.thermal.crops.map((c) => ({ crop: c.crop, kind: c.kind, label: fill(w.limits[c.kind], { crop: CROP_WORDS[c.crop] }), limitC: c.limitC }));
+  const all = ctx.result.thermal.crops.map((c) => ({
+    crop: c.crop,
+    kind: c.kind,
+    label: fill(w.limits[c.kind], { crop: CROP_WORDS[c.crop] }),
+    limitC: c.limitC,
+  }));
   const cold: Limit[] = [];
   // One limit a crop, the one at which damage begins if there is one; lines closer than 2 degrees would lie over each other.
   for (const limit of all.filter((l) => l.kind !== 'heatHurts').sort((a, b) => Number(a.kind === 'usuallyKilled') - Number(b.kind === 'usuallyKilled'))) {
@@ -46,7 +51,8 @@ function nightFinding(ctx: Context, cold: readonly Limit[]): string {
   const lows = ctx.result.thermal.months.map((m) => ({ month: m.month, low: likelyLow(m, inner) }));
   const limit = [...cold].sort((a, b) => a.limitC - b.limitC)[0];
   const coldest = lows.filter((l) => l.low !== null).sort((a, b) => (a.low ?? 0) - (b.low ?? 0))[0];
-  if (limit === undefined) return coldest === undefined ? common.noRecord : fill(w.noLimits, { low: ctx.fig.temperature(coldest.low ?? 0), month: MONTHS[coldest.month - 1] ?? '' });
+  if (limit === undefined)
+    return coldest === undefined ? common.noRecord : fill(w.noLimits, { low: ctx.fig.temperature(coldest.low ?? 0), month: MONTHS[coldest.month - 1] ?? '' });
   const hurt = lows.filter((l) => l.low !== null && l.low < limit.limitC).map((l) => l.month);
   const crop = CROP_WORDS[limit.crop].toLowerCase();
   if (hurt.length === 0) return lead + fill(w.lives, { crop }).replace('lives', PLURAL_CROPS.has(limit.crop) ? 'live' : 'lives');
@@ -56,7 +62,12 @@ function nightFinding(ctx: Context, cold: readonly Limit[]): string {
 function dayFinding(ctx: Context, heat: Limit | null): string | null {
   if (heat === null) return null;
   const order = chartMonths(ctx);
-  const over = (pick: (m: ThermalMonth) => number | undefined): string[] => monthRuns(ctx.result.thermal.months.filter((m) => (pick(m) ?? -99) > heat.limitC).map((m) => m.month), order, (m) => MONTHS[m - 1] ?? '');
+  const over = (pick: (m: ThermalMonth) => number | undefined): string[] =>
+    monthRuns(
+      ctx.result.thermal.months.filter((m) => (pick(m) ?? -99) > heat.limitC).map((m) => m.month),
+      order,
+      (m) => MONTHS[m - 1] ?? '',
+    );
   const shut = over((m) => m.closedHighC?.p90);
   const opened = over((m) => m.openedHighC?.p90);
   const t = ctx.fig.temperature(heat.limitC);
@@ -71,10 +82,24 @@ function table(ctx: Context): TableSpec {
     const m = ctx.result.thermal.months.find((x) => x.month === month);
     const name = MONTHS_SHORT[month - 1] ?? '';
     if (m === undefined || m.outsideLowC === null) return { cells: [name], spanned: common.noRecord };
-    return { cells: [name, fig.t(m.outsideLowC), fig.range(m.insideLowC), ...(inner ? [m.innerCoverLowC === null ? common.none : fig.range(m.innerCoverLowC)] : []), fig.range(m.closedHighC), fig.range(m.openedHighC)] };
+    return {
+      cells: [
+        name,
+        fig.t(m.outsideLowC),
+        fig.range(m.insideLowC),
+        ...(inner ? [m.innerCoverLowC === null ? common.none : fig.range(m.innerCoverLowC)] : []),
+        fig.range(m.closedHighC),
+        fig.range(m.openedHighC),
+      ],
+    };
   });
   const heads = [w.cols.out, w.cols.bare, ...(inner ? [w.cols.inner] : []), w.cols.shut, w.cols.open];
-  return { caption: fill(w.table, { unit: fig.degree }), columns: [{ head: '', widthMm: null }, ...heads.map((head) => ({ head, widthMm: 31 }))], rows, thirds: true };
+  return {
+    caption: fill(w.table, { unit: fig.degree }),
+    columns: [{ head: '', widthMm: null }, ...heads.map((head) => ({ head, widthMm: 31 }))],
+    rows,
+    thirds: true,
+  };
 }
 
 export function nightsView(ctx: Context): NightsView {
@@ -93,5 +118,44 @@ export function nightsView(ctx: Context): NightsView {
       ...(thermal.drivers.length > 0 ? [fill(w.drivers, { list: listing(thermal.drivers.slice(0, 3).map((d) => w.driverWords[d.input])) })] : []),
       fill(w.note, { station: ctx.inputs.climate.stationName, period: ctx.inputs.climate.period, missing: missingText }).trim(),
     ],
+  };
+}
+
+export interface ColdNight {
+  run: NightRun;
+  finding: string;
+}
+
+/** The nights worth a curve: the shelter without its inner cover, and with it where there is one. */
+export function coldNights(ctx: Context): { nights: ColdNight[]; table: TableSpec } {
+  const { fig } = ctx;
+  const runs = ctx.result.thermal.designNights;
+  const shown = runs.filter((r) => r.variant !== 'asPlanned');
+  const nights = (shown.length > 0 ? shown : runs).slice(0, 2).map((run) => {
+    const lows = run.curve.p50C;
+    const hour = lows.indexOf(Math.min(...lows));
+    return {
+      run,
+      finding: fill(w.coldFinding, {
+        name: w.variants[run.variant],
+        hour,
+        low: fig.t(run.insideLowC.p10),
+        high: fig.temperatureShort(run.insideLowC.p90),
+        out: fig.temperatureShort(run.outsideLowC),
+      }),
+    };
+  });
+  const gain = (r: NightRun): string => `${whole(fig.isMetric ? r.liftK.p10 : r.liftK.p10 * 1.8)} to ${whole(fig.isMetric ? r.liftK.p90 : r.liftK.p90 * 1.8)}`;
+  const rows = (shown.length > 0 ? shown : runs).map((r) => ({
+    cells: [w.variants[r.variant], fig.t(r.outsideLowC), fig.range(r.insideLowC), fig.range(r.leafLowC), gain(r)],
+  }));
+  const c = w.coldCols;
+  return {
+    nights,
+    table: {
+      caption: fill(w.coldTable, { unit: fig.degree }),
+      columns: [{ head: '', widthMm: null }, ...[c.out, c.air, c.leaf, c.gain].map((head) => ({ head, widthMm: 30 }))],
+      rows,
+    },
   };
 }

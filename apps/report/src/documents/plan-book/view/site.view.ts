@@ -22,7 +22,10 @@ function facts(ctx: Context): [string, string][] {
   const { site, structure } = ctx.inputs;
   const { fig } = ctx;
   const orUnknown = <T>(value: T | 'unknown', say: (known: T) => string): string => (value === 'unknown' ? common.unknown : say(value as T));
-  const fall = site.fallAcrossM === 'unknown' || site.fallAlongM === 'unknown' ? common.unknown : fill(w.fallText, { across: fig.length(Math.abs(site.fallAcrossM)), along: fig.length(Math.abs(site.fallAlongM)) });
+  const fall =
+    site.fallAcrossM === 'unknown' || site.fallAlongM === 'unknown'
+      ? common.unknown
+      : fill(w.fallText, { across: fig.length(Math.abs(site.fallAcrossM)), along: fig.length(Math.abs(site.fallAlongM)) });
   return [
     [w.facts.height, fig.height(site.elevationM)],
     [w.facts.exposure, w.exposure[site.exposure]],
@@ -39,8 +42,19 @@ function facts(ctx: Context): [string, string][] {
 function station(ctx: Context): string[] {
   const c = ctx.inputs.climate;
   const r = ctx.result.climate;
-  const out = [fill(w.stationText, { name: c.stationName, country: c.country, distance: ctx.fig.distance(r.stationDistanceM), height: ctx.fig.height(c.stationElevationM), kind: c.kind === 'means' ? w.means : w.normals, period: c.period, credit: c.credit.replace(/\.$/, '') })];
-  if (Math.abs(r.heightDifferenceM) >= 5) out.push(fill(w.heightNote, { difference: ctx.fig.height(Math.abs(r.heightDifferenceM)), direction: r.heightDifferenceM > 0 ? w.higher : w.lower }));
+  const out = [
+    fill(w.stationText, {
+      name: c.stationName,
+      country: c.country,
+      distance: ctx.fig.distance(r.stationDistanceM),
+      height: ctx.fig.height(c.stationElevationM),
+      kind: c.kind === 'means' ? w.means : w.normals,
+      period: c.period,
+      credit: c.credit.replace(/\.$/, ''),
+    }),
+  ];
+  if (Math.abs(r.heightDifferenceM) >= 5)
+    out.push(fill(w.heightNote, { difference: ctx.fig.height(Math.abs(r.heightDifferenceM)), direction: r.heightDifferenceM > 0 ? w.higher : w.lower }));
   out.push(w.fit[r.stationFit]);
   return out;
 }
@@ -49,8 +63,26 @@ function loads(ctx: Context): string[] {
   const { wind, snow } = ctx.inputs.site;
   const clean = (text: string): string => text.replace(/\.$/, '');
   return [
-    wind === 'unknown' ? w.windUnknown : fill(w.windText, { speed: ctx.fig.speed(wind.speedMPerS), averaging: w.averaging[wind.averaging], level: w.level[wind.level], edition: wind.codeEdition, date: wind.readOn, source: clean(wind.source) }),
-    snow === 'unknown' ? w.snowUnknown : fill(w.snowText, { load: ctx.fig.pressure(snow.loadPa), surface: w.surface[snow.surface], level: w.level[snow.level], edition: snow.codeEdition, date: snow.readOn, source: clean(snow.source) }),
+    wind === 'unknown'
+      ? w.windUnknown
+      : fill(w.windText, {
+          speed: ctx.fig.speed(wind.speedMPerS),
+          averaging: w.averaging[wind.averaging],
+          level: w.level[wind.level],
+          edition: wind.codeEdition,
+          date: wind.readOn,
+          source: clean(wind.source),
+        }),
+    snow === 'unknown'
+      ? w.snowUnknown
+      : fill(w.snowText, {
+          load: ctx.fig.pressure(snow.loadPa),
+          surface: w.surface[snow.surface],
+          level: w.level[snow.level],
+          edition: snow.codeEdition,
+          date: snow.readOn,
+          source: clean(snow.source),
+        }),
   ];
 }
 
@@ -61,10 +93,35 @@ function table(ctx: Context): TableSpec {
     const m = months[month - 1];
     const name = MONTHS_SHORT[month - 1] ?? '';
     if (m === undefined || !m.hasRecord) return { cells: [name], spanned: common.noRecord };
-    return { cells: [name, t(m.tMinC), t(m.tMaxC), t(m.coldNightC), t(m.sunnyDayMaxC), t(m.dewPointC), decimal(m.daylightH, 1), m.sunMJPerM2 === null ? common.noRecord : ctx.fig.sun(m.sunMJPerM2)] };
+    return {
+      cells: [
+        name,
+        t(m.tMinC),
+        t(m.tMaxC),
+        t(m.coldNightC),
+        t(m.sunnyDayMaxC),
+        t(m.dewPointC),
+        decimal(m.daylightH, 1),
+        m.sunMJPerM2 === null ? common.noRecord : ctx.fig.sun(m.sunMJPerM2),
+      ],
+    };
   });
   const col = (head: string): { head: string; widthMm: number } => ({ head, widthMm: 22 });
-  return { caption: fill(w.table, { unit: ctx.fig.degree }), columns: [{ head: '', widthMm: null }, col(w.cols.low), col(w.cols.high), col(w.cols.cold), col(w.cols.sunny), col(w.cols.dew), col(w.cols.light), col(w.cols.sun)], rows, thirds: true };
+  return {
+    caption: fill(w.table, { unit: ctx.fig.degree }),
+    columns: [
+      { head: '', widthMm: null },
+      col(w.cols.low),
+      col(w.cols.high),
+      col(w.cols.cold),
+      col(w.cols.sunny),
+      col(w.cols.dew),
+      col(w.cols.light),
+      col(w.cols.sun),
+    ],
+    rows,
+    thirds: true,
+  };
 }
 
 export function siteView(ctx: Context): SiteView {
