@@ -1,8 +1,10 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { MERGE_PATCH } from './platform/http/body.js';
+import { jsonText, ordered, shareComponents } from './openapi-components.js';
 import { namedSchemas } from './platform/http/response-schema.js';
 import { CATALOGUE } from './platform/problems/catalogue.js';
+import { refusal, type RefusalStatus } from './platform/problems/refusals.js';
 
 type Json = Record<string, unknown>;
 type Operation = Json & { responses: Record<string, Json>; parameters?: Json[]; requestBody?: { content: Record<string, Json> }; security?: unknown[] };
@@ -39,28 +41,26 @@ const PROBLEM: Json = {
 };
 
 /** Which refusals an operation can answer with, from what it is and what it takes. */
-const refusalsOf = (method: string, path: string, operation: Operation): Record<string, string> => {
+const refusalsOf = (method: string, path: string, operation: Operation): RefusalStatus[] => {
   const has = (name: string): boolean => operation.parameters?.some((one) => one['name'] === name) ?? false;
   const takes = Object.keys(operation.requestBody?.content ?? {}).length > 0;
   const isPublic = operation['x-public'] === true;
-  return {
-    ...(path.includes('{') || takes || (operation.parameters?.length ?? 0) > 0 ? { 400: 'Something in the request is not valid' } : {}),
-    ...(isPublic ? {} : { 401: 'No valid key', 403: 'The key may not do that' }),
-    ...(path.includes('{') ? { 404: 'Not found in this garden' } : {}),
-    406: 'No such form',
-    ...(method === 'get' ? {} : { 409: 'In the way of something else', 422: 'Understood, and not possible' }),
-    ...(has('If-Match') ? { 412: 'Changed meanwhile', 428: 'If-Match is required' } : {}),
-    ...(takes ? { 413: 'Too large', 415: 'Media type not taken' } : {}),
-    500: 'Something broke here',
-    503: 'Not available now',
-  };
+  const statuses: [boolean, RefusalStatus[]][] = [
+    [path.includes('{') || takes || (operation.parameters?.length ?? 0) > 0, [400]],
+    [!isPublic, [401, 403]],
+    [path.includes('{'), [404]],
+    [method !== 'get', [409, 422]],
+    [has('If-Match'), [412, 428]],
+    [takes, [413, 415]],
+    [true, [406, 500, 503]],
+  ];
+  return statuses.flatMap(([applies, those]) => (applies ? those : []));
 };
 
 const complete = (method: string, path: string, operation: Operation): void => {
   if (method === 'patch' && operation.requestBody?.content['application/json'])
     operation.requestBody.content = { [MERGE_PATCH]: operation.requestBody.content['application/json'] };
-  for (const [status, description] of Object.entries(refusalsOf(method, path, operation)))
-    operation.responses[status] ??= { description, content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } };
+  for (const status of refusalsOf(method, path, operation)) operation.responses[status] ??= refusal(status);
   if (operation['x-public'] === true) operation.security = [];
 };
 
@@ -85,22 +85,12 @@ export const buildOpenApi = (app: INestApplication): OpenAPIObject => {
   for (const [path, item] of Object.entries(document.paths))
     for (const [method, operation] of Object.entries(item as Json))
       if (typeof operation === 'object' && operation !== null && 'responses' in operation) complete(method, path, operation as Operation);
+  document.components = { ...document.components, ...(shareComponents(document.paths as Record<string, unknown>) as object) };
   return document;
-};
-
-/** Keys in a fixed order, so that the same routes give the same bytes. */
-const ordered = (value: unknown): unknown => {
-  if (Array.isArray(value)) return value.map(ordered);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
-      .map(([key, inner]) => [key, ordered(inner)]),
-  );
 };
 
 /** The document as it is committed and served. */
 export const documentText = (document: OpenAPIObject): string => {
   const { openapi, info, ...rest } = ordered(document) as Json;
-  return `${JSON.stringify({ openapi, info, ...rest }, null, 2)}\n`;
+  return `${jsonText({ openapi, info, ...rest })}\n`;
 };

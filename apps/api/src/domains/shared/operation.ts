@@ -4,6 +4,7 @@ import { OperatorOnly, Requires } from '../../platform/access/access.decorators.
 import type { Scope } from '../../platform/access/scopes.js';
 import { MERGE_PATCH } from '../../platform/http/body.js';
 import { WantsIfMatch } from '../../platform/http/etag.js';
+import { refusal, type RefusalStatus } from '../../platform/problems/refusals.js';
 import { S, type JsonSchema } from '../../platform/http/response-schema.js';
 
 type Method = 'get' | 'post' | 'patch' | 'delete';
@@ -30,30 +31,12 @@ interface Operation {
   params?: readonly string[];
   mediaType?: string;
   /** Statuses beyond those that follow from the rest. */
-  problems?: readonly number[];
+  problems?: readonly RefusalStatus[];
+  /** What a 409 carries beyond a plain problem. */
+  conflict?: JsonSchema;
 }
 
-const TITLES: Record<number, string> = {
-  400: 'The request is not valid',
-  401: 'No valid key',
-  403: 'Not allowed',
-  404: 'Not found',
-  406: 'No such form',
-  409: 'In the way of something else',
-  412: 'Changed meanwhile',
-  413: 'Too large',
-  415: 'Media type not taken',
-  422: 'Cannot be done with these figures',
-  428: 'If-Match is required',
-  429: 'Too many at once',
-  500: 'A mistake of the server',
-  503: 'Not available now',
-};
-
-const PROBLEM = { $ref: '#/components/schemas/Problem' };
-
-const problem = (status: number): MethodDecorator =>
-  ApiResponse({ status, description: TITLES[status] ?? 'Refused', content: { 'application/problem+json': { schema: PROBLEM } } });
+const problem = (status: RefusalStatus, schema?: JsonSchema): MethodDecorator => ApiResponse({ status, ...refusal(status, schema) });
 
 const text = (description: string, maxLength = 200) => ({ description, schema: { type: 'string', maxLength } as const });
 
@@ -83,23 +66,19 @@ const paramsOf = (operation: Operation, path: string): string[] => [
 
 const hasParams = (operation: Operation, path: string): boolean => paramsOf(operation, path).length > 0;
 
-const statusesOf = (operation: Operation, method: Method, path: string): number[] => [
-  ...new Set([
-    ...(operation.body || operation.page || hasParams(operation, path) || operation.creating ? [400] : []),
-    401,
-    403,
-    ...(hasParams(operation, path) || method === 'patch' ? [404] : []),
-    406,
-    ...(operation.body ? [413, 415, 422] : []),
-    ...(operation.creating ? [409, 422] : []),
-    ...(method === 'patch' ? [409] : []),
-    ...(operation.ifMatch ? [409, 412, 428] : []),
-    429,
-    500,
-    503,
-    ...(operation.problems ?? []),
-  ]),
-];
+const statusesOf = (operation: Operation, method: Method, path: string): RefusalStatus[] => {
+  const named = hasParams(operation, path);
+  const statuses: [boolean, readonly RefusalStatus[]][] = [
+    [Boolean(operation.body) || Boolean(operation.page) || named || Boolean(operation.creating), [400]],
+    [named || method === 'patch', [404]],
+    [Boolean(operation.body), [413, 415, 422]],
+    [Boolean(operation.creating), [409, 422]],
+    [method === 'patch', [409]],
+    [Boolean(operation.ifMatch), [409, 412, 428]],
+    [true, [401, 403, 406, 429, 500, 503, ...(operation.problems ?? [])]],
+  ];
+  return [...new Set(statuses.flatMap(([applies, those]) => (applies ? those : [])))];
+};
 
 const bodyOf = (operation: Operation, method: Method): MethodDecorator[] =>
   operation.body ? [ApiBody({ type: operation.body, required: true }), ApiConsumes(method === 'patch' ? MERGE_PATCH : 'application/json')] : [];
@@ -137,6 +116,6 @@ export const Operation = (method: Method, path: string, operation: Operation): M
       : []),
     success(operation, status),
     ...(operation.waits ? [success(operation, 201)] : []),
-    ...statusesOf(operation, method, path).map(problem),
+    ...statusesOf(operation, method, path).map((refused) => problem(refused, refused === 409 ? operation.conflict : undefined)),
   );
 };

@@ -8,7 +8,7 @@ import type { Reply } from '../../platform/http/reply.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { ClaimsService } from './claims.service.js';
-import { ClaimDto, ClaimSchema, type ClaimResponse } from './stock.dto.js';
+import { ClaimDto, ClaimProblemSchema, ClaimSchema, type ClaimResponse } from './stock.dto.js';
 
 @ApiTags('stock')
 @Controller('v1/builds/:buildId/claims')
@@ -23,6 +23,7 @@ export class ClaimsController {
     answer: ClaimSchema,
     creating: true,
     params: ['buildId'],
+    conflict: ClaimProblemSchema,
   })
   claim(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('buildId') buildId: string, @Body() body: ClaimDto): Promise<Reply> {
     return this.claims.claim(actor, request, buildId, body);

@@ -1,7 +1,7 @@
 import { HAZARDS, MATERIAL_KEYS, STOCK_KINDS, StockItemSchema, type Hazard, type MaterialKey, type StockItem } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
 import { QuantityField } from '../../platform/http/quantity-field.js';
-import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { namedSchema, S, type JsonSchema } from '../../platform/http/response-schema.js';
 import { ChoiceField, ChoicesField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { MoneyDto } from '../shared/money.dto.js';
 import { ChoiceQuery, ListQuery, SwitchQuery } from '../shared/queries.dto.js';
@@ -66,6 +66,22 @@ export const ClaimSchema = namedSchema(
   'Claim',
   S.object({ id: S.id(), buildId: S.id(), stockId: S.id(), tag: S.text(20), count: S.whole(1, 10_000), createdAt: S.moment() }),
 );
+
+const { widthMm, heightMm, lengthMm } = fieldsOf(StockItemSchema, 'stockId') as Record<'widthMm' | 'heightMm' | 'lengthMm', JsonSchema>;
+const HolderSchema = S.object({ buildId: S.id(), count: S.whole(1, 10_000), since: S.moment() });
+const AlternativeSchema = S.object({ tag: S.text(20), grade: S.choice(...GRADES), widthMm, heightMm, lengthMm, freeCount: S.whole(1, 10_000) });
+
+/** A thing that is promised already: the refusal says to whom, and what could be taken instead. */
+export const ClaimProblemSchema = namedSchema('ClaimProblem', {
+  description: 'A refusal that also tells who holds the thing and what could be taken instead. Other conflicts have none of these members.',
+  allOf: [{ $ref: '#/components/schemas/Problem' }],
+  type: 'object',
+  properties: {
+    holders: { ...S.list(HolderSchema, 20), description: 'The builds that hold it, oldest claim first' },
+    freeCount: { ...S.whole(0, 10_000), description: 'How many pieces of it nobody holds' },
+    alternatives: { ...S.list(AlternativeSchema, 5), description: 'Free things of the same kind, nearest in size first' },
+  },
+});
 
 export class StockListQuery extends ListQuery {
   @ChoiceQuery(STOCK_KINDS, 'Only things of this kind') kind?: (typeof STOCK_KINDS)[number];

@@ -1,6 +1,8 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
+import { resolved } from './document-ref.js';
 
 type Json = Record<string, unknown>;
+type Resolve = <T>(value: T) => T;
 
 const escape = (text: unknown): string =>
   String(text ?? '')
@@ -47,8 +49,8 @@ const bodyOf = (content: Record<string, { schema?: Json }> | undefined): string 
     .map(([type, { schema }]) => `${typeOf(schema)} <small>${escape(type)}</small>`)
     .join('<br>');
 
-const parametersOf = (operation: Json): string => {
-  const parameters = (operation['parameters'] as Json[] | undefined) ?? [];
+const parametersOf = (operation: Json, resolve: Resolve): string => {
+  const parameters = ((operation['parameters'] as Json[] | undefined) ?? []).map(resolve);
   if (parameters.length === 0) return '';
   const lines = parameters.map(
     (one) =>
@@ -57,12 +59,13 @@ const parametersOf = (operation: Json): string => {
   return `<table><tr><th>parameter</th><th>in</th><th>type</th><th></th></tr>${lines.join('')}</table>`;
 };
 
-const operationOf = (path: string, method: string, operation: Json): string => {
+const operationOf = (path: string, method: string, operation: Json, resolve: Resolve): string => {
   const request = operation['requestBody'] as { content?: Record<string, { schema?: Json }> } | undefined;
-  const answers = Object.entries(operation['responses'] as Record<string, { description?: string; content?: Record<string, { schema?: Json }> }>);
+  const responses = operation['responses'] as Record<string, { description?: string; content?: Record<string, { schema?: Json }> }>;
+  const answers = Object.entries(responses).map(([status, answer]) => [status, resolve(answer)] as const);
   return `<section id="${escape(operation['operationId'])}"><h3><code>${method.toUpperCase()} ${escape(path)}</code></h3>
 <p>${escape(operation['summary'])}${operation['x-scope'] ? ` Needs the scope <code>${escape(operation['x-scope'])}</code>.` : ''}</p>${operation['description'] ? `<p>${escape(operation['description'])}</p>` : ''}
-${parametersOf(operation)}${request ? `<p>Body: ${bodyOf(request.content)}</p>` : ''}
+${parametersOf(operation, resolve)}${request ? `<p>Body: ${bodyOf(request.content)}</p>` : ''}
 <details><summary>Answers</summary><table>${answers.map(([status, answer]) => `<tr><td>${escape(status)}</td><td>${escape(answer.description)}</td><td>${bodyOf(answer.content)}</td></tr>`).join('')}</table></details></section>`;
 };
 
@@ -79,7 +82,7 @@ export const docsPage = (document: OpenAPIObject): string => {
     (tag) =>
       `<h2>${escape(tag)}</h2>${operations
         .filter((one) => one.tag === tag)
-        .map((one) => operationOf(one.path, one.method, one.operation))
+        .map((one) => operationOf(one.path, one.method, one.operation, (value) => resolved(document, value)))
         .join('')}`,
   );
   const index = operations.map(

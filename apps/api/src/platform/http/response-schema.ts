@@ -23,6 +23,12 @@ const joinWords = (choices: readonly unknown[]): JsonSchema => {
   return others.length === 0 ? list : { anyOf: [...others, list] };
 };
 
+// JSON holds whole numbers exactly up to here.
+const wholeLimits = (schema: JsonSchema): JsonSchema => ({
+  minimum: schema['minimum'] ?? Number.MIN_SAFE_INTEGER,
+  maximum: schema['maximum'] ?? Number.MAX_SAFE_INTEGER,
+});
+
 const asWritten = (value: unknown): unknown => {
   if (Array.isArray(value)) return value.map(asWritten);
   if (typeof value !== 'object' || value === null) return value;
@@ -30,6 +36,7 @@ const asWritten = (value: unknown): unknown => {
   const plain = Object.fromEntries(Object.entries(rest).map(([key, inner]) => [key, asWritten(inner)]));
   return {
     ...plain,
+    ...(plain['type'] === 'integer' ? wholeLimits(plain) : {}),
     ...(typeof unit === 'string' ? { 'x-unit': unit } : unit === undefined ? {} : { unit: asWritten(unit) }),
     ...(Array.isArray(anyOf) ? joinWords(anyOf.map(asWritten)) : {}),
   };
