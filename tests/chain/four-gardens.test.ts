@@ -20,14 +20,21 @@ const listed = new Set(
   ),
 );
 
-const plans = new Map<string, PlanResult>();
-const planOf = (name: string, inputs: PlanInputs): PlanResult => {
-  const known = plans.get(name);
+interface Walked {
+  plan: PlanResult;
+  rooms: [RoomName, string][];
+}
+
+const walks = new Map<string, Walked>();
+const walkOf = (name: string, inputs: PlanInputs): Walked => {
+  const known = walks.get(name);
   if (known) return known;
-  const plan = computePlan(inputs, { engineVersion: 'test' });
-  plans.set(name, plan);
-  return plan;
+  const rooms: Walked['rooms'] = [];
+  const walked = { plan: computePlan(inputs, { engineVersion: 'test', onRoom: (room, phase) => rooms.push([room, phase]) }), rooms };
+  walks.set(name, walked);
+  return walked;
 };
+const planOf = (name: string, inputs: PlanInputs): PlanResult => walkOf(name, inputs).plan;
 
 describe.each(FOUR_GARDENS)('the plan of the %s', (name, inputs) => {
   test('is whole: it keeps the contract and holds no NaN', () => {
@@ -65,24 +72,14 @@ describe.each(FOUR_GARDENS)('the plan of the %s', (name, inputs) => {
     expect(sources.length).toBeGreaterThan(10);
   });
 
-  test('the same inputs give the same plan, and the inputs are left as they were', () => {
-    const before = JSON.stringify(inputs);
-    expect(computePlan(inputs, { engineVersion: 'test' })).toEqual(planOf(name, inputs));
-    expect(JSON.stringify(inputs)).toBe(before);
+  test('was made by the rooms in the stated order, each once', () => {
+    expect(walkOf(name, inputs).rooms).toEqual(
+      ROOMS.flatMap((room) => [
+        [room, 'start'],
+        [room, 'end'],
+      ]),
+    );
   });
-});
-
-test('the corridor walks the rooms in the stated order, each once', () => {
-  const [first] = FOUR_GARDENS;
-  if (!first) throw new Error('no garden');
-  const walked: [RoomName, string][] = [];
-  computePlan(first[1], { engineVersion: 'test', onRoom: (room, phase) => walked.push([room, phase]) });
-  expect(walked).toEqual(
-    ROOMS.flatMap((room) => [
-      [room, 'start'],
-      [room, 'end'],
-    ]),
-  );
 });
 
 test('gardens on one pile share no thing', () => {

@@ -12,7 +12,13 @@ import { BIBLIOGRAPHY, type SourceId } from './bibliography.js';
  * @param where table, figure, equation or page in that source
  * @param bounds the range the source gives for it, where it gives one
  */
-export const cited = <U extends UnitSymbol>(value: number, unit: U, sourceId: SourceId, where: string, bounds?: { min?: number; max?: number }): Quantity<U> => {
+export const cited = <U extends UnitSymbol>(
+  value: number,
+  unit: U,
+  sourceId: SourceId,
+  where: string,
+  bounds?: { min?: number; max?: number },
+): Quantity<U> => {
   if (!(sourceId in BIBLIOGRAPHY)) throw new Error(`cited: no source '${sourceId}' (${where})`);
   if (where === '') throw new Error(`cited: say where in ${sourceId} the value ${value} ${unit} stands`);
   if (!Number.isFinite(value)) throw new Error(`cited: ${sourceId} ${where} is not a finite number`);

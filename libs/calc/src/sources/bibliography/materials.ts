@@ -7,7 +7,7 @@ export const materialsSources = {
     year: 2020,
     quality: 'published',
   },
-  'PLANE-GEOMETRY': { title: 'Triangles, circle segments and prisms', publisher: 'Elementary geometry; needs no table', year: null, quality: 'practice' },
+  'PLANE-GEOMETRY': { title: 'Triangles, circle segments and prisms', publisher: 'Elementary geometry', year: null, quality: 'practice' },
   'USU-TUNNEL': {
     title: 'Black, Drost, Rowley, Heflebower: Constructing a Low-cost High Tunnel (HG/High Tunnels/2008-01pr)',
     publisher: 'Utah State University Extension',
@@ -15,7 +15,7 @@ export const materialsSources = {
     quality: 'published',
   },
   'MSU-E3138': {
-    title: 'Waldman et al.: Hoophouse Farming Startup, Bulletin E3138 (237 person-hours mean of 12 farms, 114-420)',
+    title: 'Waldman et al.: Hoophouse Farming Startup, Bulletin E3138',
     publisher: 'Michigan State University Extension',
     year: 2010,
     quality: 'published',
@@ -31,7 +31,7 @@ export const materialsSources = {
   'UMD-HEAT': { title: "Little: Don't cook your crops", publisher: 'University of Maryland Extension', year: null, quality: 'published' },
   'CSF-2012': { title: 'Agricultural Greenhouses: Methodology and Construction', publisher: 'Cidades sem Fome, Sao Paulo', year: 2012, quality: 'published' },
   'COVER-DAY': {
-    title: 'Dawling: Put plastic on a hoophouse (spread film under 5 mph)',
+    title: 'Dawling: Put plastic on a hoophouse',
     publisher: 'Grower account, reprinted',
     year: 2021,
     quality: 'practice',
@@ -39,7 +39,7 @@ export const materialsSources = {
   'SNOW-CLEARING': { title: 'Dawling: Dealing with Snow on Your Hoophouse', publisher: 'Grower account, reprinted', year: 2021, quality: 'practice' },
   'BARTOK-WIND': { title: 'Bartok: Prepare your greenhouse for high winds', publisher: 'Greenhouse Management', year: null, quality: 'published' },
   'CFR-1201': {
-    title: '16 CFR 1201, Safety Standard for Architectural Glazing Materials (doors: panes over 9 ft2 are a class of their own)',
+    title: '16 CFR 1201, Safety Standard for Architectural Glazing Materials',
     publisher: 'US Consumer Product Safety Commission',
     year: 1977,
     quality: 'published',
@@ -52,19 +52,19 @@ export const materialsSources = {
     quality: 'published',
   },
   'IRC-R105': {
-    title: 'International Residential Code, R105.2 work exempt from permit (200 ft2; 120 ft2 before 2009)',
+    title: 'International Residential Code, R105.2 work exempt from permit',
     publisher: 'International Code Council',
     year: 2021,
     quality: 'published',
   },
   'EPA-RRP': {
-    title: 'Renovation, Repair and Painting rule; assume lead in paint before 1978',
+    title: 'Lead Renovation, Repair and Painting Program',
     publisher: 'US Environmental Protection Agency',
     year: 2021,
     quality: 'published',
   },
   'EPA-CCA': {
-    title: 'Chromated arsenicals: residential uses ended 31 December 2003',
+    title: 'Chromated Arsenicals (CCA): end of residential uses',
     publisher: 'US Environmental Protection Agency',
     year: 2003,
     quality: 'published',
@@ -76,13 +76,13 @@ export const materialsSources = {
     quality: 'published',
   },
   'OSHA-LADDER': {
-    title: 'Portable ladder safety: one out for four up, 3 ft above the landing',
+    title: 'Portable Ladder Safety',
     publisher: 'US Occupational Safety and Health Administration',
     year: null,
     quality: 'published',
   },
   'OSHA-HEAT': {
-    title: 'Heat index guide: 8 oz of water every 15 to 20 minutes, at most 6 cups an hour; bands 91, 103, 115 F',
+    title: 'Using the Heat Index: a guide for employers',
     publisher: 'US Occupational Safety and Health Administration',
     year: null,
     quality: 'published',
@@ -94,19 +94,19 @@ export const materialsSources = {
     quality: 'published',
   },
   'LOCATE-811': {
-    title: 'Before you dig: locate two to three working days ahead; stakes and augers are digging; hand-dig within 24 in',
+    title: 'Call before you dig: locating and hand-digging rules',
     publisher: 'State one-call centres (811)',
     year: 2023,
     quality: 'published',
   },
   'NEC-210': {
-    title: 'NFPA 70, 210.8 and 547.5(G): ground-fault protection outdoors and in agricultural buildings',
+    title: 'NFPA 70 National Electrical Code, 210.8 and 547.5(G)',
     publisher: 'National Fire Protection Association',
     year: 2017,
     quality: 'published',
   },
   'OSU-AEX790': {
-    title: 'AEX-790.29: carbon monoxide and ground-fault protection on farms, greenhouses named',
+    title: 'AEX-790.29, carbon monoxide and ground-fault protection on farms',
     publisher: 'Ohio State University Extension',
     year: null,
     quality: 'published',
@@ -119,12 +119,12 @@ export const materialsSources = {
   },
   'LOW-COST-PRACTICE': {
     title: 'Waste, allowances and spacings usual in low-cost tunnel building',
-    publisher: 'Practice of the trade, several extension and grower accounts',
+    publisher: 'Practice of the trade; extension and grower accounts',
     year: null,
     quality: 'practice',
   },
   'JUDGEMENT-MATERIALS': {
-    title: 'Chosen for this screening from several sources; overwrite it where you know better',
+    title: 'Material choices of this screening; overwrite where you know better',
     publisher: 'Judgement',
     year: null,
     quality: 'judgement',
