@@ -38,7 +38,8 @@ export function atLargestScale(units: UnitSystem, fits: (mmPerMetre: number) => 
   return found;
 }
 
-export const within = (layout: { widthMm: number; heightMm: number } | null, box: Box): boolean => layout !== null && layout.widthMm <= box.wMm && layout.heightMm <= box.hMm;
+export const within = (layout: { widthMm: number; heightMm: number } | null, box: Box): boolean =>
+  layout !== null && layout.widthMm <= box.wMm && layout.heightMm <= box.hMm;
 
 export const scaleAt = (mmPerMetre: number) => scaleOf(Math.round(1000 / mmPerMetre));
 
@@ -87,7 +88,12 @@ export function sketch({ box, words, title, outlines, facts, alt, unplaced }: Sk
   const [w, h] = [Math.max(...points.map((p) => p[0])) - x0, Math.max(...points.map((p) => p[1])) - y0];
   const k = Math.min((roomMm - 2) / Math.max(w, 1e-3), roomHigh / Math.max(h, 1e-3));
   const drawn = k > 0 && roomHigh > 2;
-  if (drawn) for (const line of outlines) plate.path(line.map(([x, y]): XY => [EDGE_MM + 1 + (x - x0) * k, top + (y - y0) * k]), 'vis');
+  if (drawn)
+    for (const line of outlines)
+      plate.path(
+        line.map(([x, y]): XY => [EDGE_MM + 1 + (x - x0) * k, top + (y - y0) * k]),
+        'vis',
+      );
   const below = top + (drawn ? h * k + 3 : 0);
   foot.forEach((l, i) => plate.text(EDGE_MM, below + capHeight('let') + i * LINE_MM, l.s, l.cls));
   return plate.finish(box.wMm, Math.min(box.hMm, below + foot.length * LINE_MM + 1), alt, null, { unplaced, fit: 'notToScale' });

@@ -20,6 +20,8 @@ import type { Drawing, Scale, UnitSystem, XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { drawWall } from './wall.js';
 import {
+  alongWall,
+  bulgeM,
   compassWord,
   headingFor,
   headWidth,
@@ -31,6 +33,7 @@ import {
   profile,
   spanOf,
   topAt,
+  topM,
   tubeM,
   wallBearingDeg,
   type Heading,
@@ -128,6 +131,9 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
 /** Room beside an end view that the wall of a lean-to takes. */
 const hostRoomM = (o: ElevationOptions): number => (o.shelter.structure.kind === 'leanTo' && (o.view === 'front' || o.view === 'back') ? HOST_M : 0);
 
+/** An arch that bulges over its foot needs room beside an end view too. */
+const bulgeRoomM = (o: ElevationOptions): number => (o.view === 'front' || o.view === 'back' ? bulgeM(o.shelter) : 0);
+
 const depthOf = (layouts: readonly ChainLayout[], edgeMm: number): number =>
   layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? edgeMm : 0);
 /** Left of the ground's ends. */
@@ -145,18 +151,21 @@ function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening
   const first = chainsAt(o, seen, k, { ox: 0, ground: 0, limits: [-beside, span * k + beside], level });
   const nameRoom = Math.max(0, ...first.left.map((l) => textWidth(l.name, 'small b') / 2 - EDGE_MM + 1));
   const host = hostRoomM(o) * k;
+  const bulge = bulgeRoomM(o) * k;
   const left =
+    bulge +
     Math.max(
       depthOf(
         first.left.map((l) => l.layout),
         EDGE_MM,
       ) + nameRoom,
       LEFT_MIN_MM,
-    ) + (o.view === 'back' ? host : 0);
-  const right = Math.max(depthOf(first.right, beyondChain(first.right.at(-1))), LEFT_MIN_MM) + (o.view === 'front' ? host : 0);
+    ) +
+    (o.view === 'back' ? host : 0);
+  const right = bulge + Math.max(depthOf(first.right, beyondChain(first.right.at(-1))), LEFT_MIN_MM) + (o.view === 'front' ? host : 0);
   const widthMm = Math.max(left + span * k + right, headWidth(title, scale, o.heading ?? true), loose ? widestOut(first.below) : 0);
   const heading = headingFor(title, widthMm, scale, words, o.heading ?? true);
-  const ground = heading.heightMm + (loose ? LOOSE.aboveMm - 6 : 4.5) + o.shelter.geometry.ridgeM * k;
+  const ground = heading.heightMm + (loose ? LOOSE.aboveMm - 6 : 4.5) + topM(o.shelter) * k;
   const chains = chainsAt(o, seen, k, { ox: left, ground, limits: [0.5, widthMm - 0.5], level });
   const heightMm = ground + GROUND_MM + depthOf(chains.below, beyondChain(chains.below.at(-1)) + 0.6);
   return { k, scale, heading, ox: left, ground, widthMm, heightMm, chains };
@@ -172,14 +181,15 @@ function drawChains(plate: Plate, o: ElevationOptions, l: Layout): void {
     at += layout.extraMm;
   });
   const host = hostRoomM(o) * k;
-  let x = ox - (o.view === 'back' ? host : 0);
+  const bulge = bulgeRoomM(o) * k;
+  let x = ox - bulge - (o.view === 'back' ? host : 0);
   chains.left.forEach(({ layout, name }, i) => {
     x -= i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
     drawChain(plate, layout, { at: x, from: layout.stations.map((_, j) => (j === 0 ? null : x + 4)), side: -1, vertical: true });
     plate.text(x, Math.min(...layout.stations) - 3, name, 'small b', 'middle');
     x -= layout.extraMm;
   });
-  const edge = ox + span + (o.view === 'front' ? host : 0);
+  const edge = ox + span + bulge + (o.view === 'front' ? host : 0);
   x = edge;
   chains.right.forEach((layout, i) => {
     x += i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;
@@ -243,7 +253,14 @@ function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout):
     ...(has('knee') ? { knee: [P(span * 0.08, geometry.eaveM * 0.9)] } : {}),
     brace: membersIn(o.view, o.shelter)
       .filter((m) => m.role === 'brace')
-      .flatMap((m) => [0.5, 0.35, 0.65].map((f) => P(wallU(o, m.from.yM + (m.to.yM - m.from.yM) * f), m.from.zM + (m.to.zM - m.from.zM) * f))),
+      .flatMap((m) =>
+        [0.5, 0.35, 0.65].map((f) =>
+          P(
+            alongWall(o.view, o.shelter)({ xM: m.from.xM + (m.to.xM - m.from.xM) * f, yM: m.from.yM + (m.to.yM - m.from.yM) * f, zM: 0 }),
+            m.from.zM + (m.to.zM - m.from.zM) * f,
+          ),
+        ),
+      ),
     batten: seen.flatMap((s) => [0.3, 0.6, 0.1].flatMap((f) => [P(s.u2 + 0.019, s.z1 + (s.z2 - s.z1) * f), P(s.u1 - 0.019, s.z1 + (s.z2 - s.z1) * f)])),
   };
   const extra = (o.marks ?? []).flatMap((m): MarkToPlace[] => {
@@ -253,7 +270,6 @@ function marksFor(o: ElevationOptions, seen: readonly SeenOpening[], l: Layout):
   return [...own, ...extra];
 }
 const SILL_MIDDLE_M = 0.045;
-const wallU = (o: ElevationOptions, y: number): number => (o.view === 'left' ? o.shelter.structure.lengthM - y : y);
 
 const altOf = (o: ElevationOptions, title: string, seen: readonly SeenOpening[], units: UnitSystem, words: Words): string => {
   const size = `${spokenLength(spanOf(o.view, o.shelter), units)} ${o.view === 'front' || o.view === 'back' ? words.wide : words.long}, ${spokenLength(o.shelter.geometry.ridgeM, units)} ${words.high}`;

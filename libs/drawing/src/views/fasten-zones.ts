@@ -6,7 +6,7 @@ import { DoesNotFitError, type Drawing, type Fit, type XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { firstThatFits, ring, sketch } from '../fallback.js';
 import { lengthPair } from '../lengths.js';
-import { profile, topAt } from './shelter.js';
+import { bulgeM, profile, topAt, topM } from './shelter.js';
 
 const STYLE: Record<'field' | 'edge' | 'corner', HatchStyle | null> = { field: null, edge: HATCH.wide, corner: HATCH.close };
 /** Share of the end wall that counts as corner and as edge in the sketch; the run lengths stand in the table. */
@@ -23,7 +23,10 @@ export function fastenZones(o: FastenZonesOptions): Drawing {
       words,
       title: words.fastening,
       outlines: [ring(profile(o.shelter).map((p): XY => [p.x, -p.z]))],
-      facts: [...o.fastening.zones.map((z) => zoneText(z, o, words)), `${lengthPair(widthM, o.units)} ${words.wide}, ${lengthPair(ridgeM, o.units)} ${words.high}`],
+      facts: [
+        ...o.fastening.zones.map((z) => zoneText(z, o, words)),
+        `${lengthPair(widthM, o.units)} ${words.wide}, ${lengthPair(ridgeM, o.units)} ${words.high}`,
+      ],
       alt: altOf(o, words),
       unplaced: [],
     }),
@@ -41,10 +44,11 @@ function drawAt(o: FastenZonesOptions, fit: Fit, words: Words): Drawing {
   const ridge = o.shelter.geometry.ridgeM;
   const names = o.fastening.zones.map((z) => zoneText(z, o, words));
   const nameMm = Math.max(30, ...names.map((s) => textWidth(s)));
-  const k = Math.min((o.boxMm.wMm - nameMm - 22) / w, (o.boxMm.hMm - 12) / ridge);
+  const bulge = bulgeM(o.shelter);
+  const k = Math.min((o.boxMm.wMm - nameMm - 22) / (w + 2 * bulge), (o.boxMm.hMm - 12) / topM(o.shelter));
   if (k <= 0) throw new DoesNotFitError(words.fastening);
-  const ground = (fit === 'whole' ? 4 : Math.max(4, 3 * NAME_STEP_MM - ridge * k)) + ridge * k;
-  const P = (x: number, z: number): XY => [8 + x * k, ground - z * k];
+  const ground = (fit === 'whole' ? 4 : Math.max(4, 3 * NAME_STEP_MM - topM(o.shelter) * k)) + topM(o.shelter) * k;
+  const P = (x: number, z: number): XY => [8 + (bulge + x) * k, ground - z * k];
   const clip = (x1: number, x2: number): XY[] => {
     const top = profile(o.shelter);
     const at = (x: number): number => topAt(top, x);
@@ -74,7 +78,7 @@ function drawAt(o: FastenZonesOptions, fit: Fit, words: Words): Drawing {
   shown.forEach((z, i) => {
     const at = { corner: w - c / 2, edge: w - c * 1.5, field: w / 2 }[z.zone];
     const y = fit === 'whole' ? ground - ridge * k * (0.2 + 0.22 * i) - 1 : ground - NAME_STEP_MM * i - 1;
-    const x = P(w, 0)[0] + 10;
+    const x = P(w + bulge, 0)[0] + 10;
     plate.leader([x - 1, y - 1.2], [P(at, 0)[0], fit === 'whole' ? y - 1.2 : ground - ridge * k * (0.2 + 0.22 * i)]);
     plate.text(x, y, zoneText(z, o, words), 'let');
   });

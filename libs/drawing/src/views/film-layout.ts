@@ -13,6 +13,8 @@ const NAME_MM = 6;
 const LEFT_MM = 13;
 const CHAIN_MM = 9;
 const BETWEEN_MM = 7;
+/** A dimension line and its tick reach this far beyond the sheet. */
+const OVER_MM = 1.6;
 const H = capHeight('let');
 
 interface Cell {
@@ -51,8 +53,9 @@ function pack(
     const chains = chainsOf(sheet, 0, 0, w, h, o);
     const left = LEFT_MM + chains.upright.extraMm;
     const need = left + Math.max(w, textWidth(nameOf(sheet, words)), textWidth(lengthPair(levelM(sheet), 'us')) + 2) + BETWEEN_MM;
-    if (need > widthMm + BETWEEN_MM) return null;
-    if (x > 0 && x + need > widthMm + BETWEEN_MM) {
+    const over = (from: number): boolean => from + need > widthMm + BETWEEN_MM || from + left + w + OVER_MM > widthMm;
+    if (over(0)) return null;
+    if (x > 0 && over(x)) {
       x = 0;
       y += row + BETWEEN_MM;
       row = 0;
@@ -126,7 +129,14 @@ export function filmLayout(o: FilmLayoutOptions): Drawing {
       box: o.boxMm,
       words,
       title: words.filmLayout,
-      outlines: sheets.slice(0, 1).map((s) => ring([[0, 0], [levelM(s), 0], [levelM(s), uprightM(s)], [0, uprightM(s)]])),
+      outlines: sheets.slice(0, 1).map((s) =>
+        ring([
+          [0, 0],
+          [levelM(s), 0],
+          [levelM(s), uprightM(s)],
+          [0, uprightM(s)],
+        ]),
+      ),
       facts: sheets.map((s) => `${nameOf(s, words)}: ${lengthPair(levelM(s), o.units)} x ${lengthPair(uprightM(s), o.units)}`),
       alt,
       unplaced: [],

@@ -58,7 +58,12 @@ const bayParts = (shelter: Shelter): ChainPart[] => {
 };
 
 /** Room on each side of the ground plan, in paper mm. */
-function margins(o: PlanOptions, k: number, extras: { length: number; across: number; beyond: number }, level: Level): { front: number; back: number; a: number; b: number } {
+function margins(
+  o: PlanOptions,
+  k: number,
+  extras: { length: number; across: number; beyond: number },
+  level: Level,
+): { front: number; back: number; a: number; b: number } {
   const { shelter } = o;
   const inside = widthInside(o, level);
   const more = level === 'whole' ? 0 : LOOSE_ROOM[0] - 8;
@@ -267,7 +272,14 @@ function sketchOf(o: PlanOptions, words: Words): Drawing {
     box: o.boxMm,
     words,
     title: words.plan,
-    outlines: [ring([[0, 0], [w, 0], [w, l], [0, l]])],
+    outlines: [
+      ring([
+        [0, 0],
+        [w, 0],
+        [w, l],
+        [0, l],
+      ]),
+    ],
     facts: [`${lengthPair(w, o.units)} ${words.wide}`, `${lengthPair(l, o.units)} ${words.long}`],
     alt: altOf(o, words),
     unplaced: [...WALL_NAMES.flatMap((v) => openingsIn(v, o.shelter)).map((s) => s.opening.openingId), ...(o.marks ?? []).map((m) => m.label)],

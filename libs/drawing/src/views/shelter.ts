@@ -63,6 +63,15 @@ export function profile(shelter: Shelter): { x: number; z: number }[] {
   return shelter.geometry.bowProfile.map((p) => ({ x: p.xM, z: p.zM }));
 }
 
+/** The highest drawn place: an eave that was typed higher than the ridge stands over it. */
+export const topM = (shelter: Shelter): number => Math.max(shelter.geometry.ridgeM, shelter.geometry.eaveM, ...profile(shelter).map((p) => p.z));
+
+/** How far a high round arch bulges out over its own foot. */
+export function bulgeM(shelter: Shelter): number {
+  const out = Math.max(0, ...profile(shelter).map((p) => Math.max(-p.x, p.x - shelter.structure.widthM)));
+  return out < 1e-6 ? 0 : out + tubeM(shelter);
+}
+
 /** True bearing that a wall faces. */
 export function wallBearingDeg(view: ViewName, { structure }: Shelter): number {
   const turn = { front: 0, left: 90, back: 180, right: 270 }[view];
