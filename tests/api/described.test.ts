@@ -1,8 +1,6 @@
-import { beforeAll, describe, expect, it, jest } from '@jest/globals';
+import { beforeAll, describe, expect, it } from '@jest/globals';
 import { openApiText } from '../../apps/api/src/openapi.js';
 import { resolved } from '../../apps/api/src/platform/http/document-ref.js';
-
-jest.setTimeout(60_000);
 
 type Json = Record<string, unknown>;
 const METHODS = ['get', 'post', 'put', 'patch', 'delete'];

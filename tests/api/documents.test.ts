@@ -11,8 +11,6 @@ import { cold, firstBuild, makeExample, type ExampleIds } from '../support/examp
 import { sampleResult } from '../support/sample-result.js';
 import { seedStations } from '../support/stations.js';
 
-jest.setTimeout(60_000);
-
 /** A report app that sets nothing: it notes what it is asked and answers as it is told. */
 interface FakeReport {
   server: Server;

@@ -1,16 +1,14 @@
-import { afterAll, beforeAll, describe, expect, it, jest } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import pg from 'pg';
 import { startApi, type TestApi } from '../support/api-app.js';
 import { make } from '../support/example-requests.js';
 import { EXAMPLE_GARDENS, exampleGarden } from '../support/gardens.js';
 
-jest.setTimeout(60_000);
-
 let api: TestApi;
 
 interface NewGarden {
   garden: { id: string; name: string };
-  key: { id: string; key: string; prefix: string; scopes: string[] };
+  key: { id: string; name: string; key: string; prefix: string; scopes: string[] };
 }
 
 beforeAll(async () => {
@@ -28,6 +26,19 @@ describe('making a garden', () => {
     const current = await api.as(made.key.key).get('/v1/gardens/current');
     expect(current.status).toBe(200);
     expect(current.body).toMatchObject({ ...garden, id: made.garden.id });
+  });
+
+  it('names the first key after whoever uses it, or the coordinator', async () => {
+    const body = exampleGarden('maritime').garden;
+    for (const [keyName, wanted] of [
+      [undefined, 'coordinator’s key'],
+      ['Sorrel, garden coordinator', 'Sorrel, garden coordinator'],
+    ]) {
+      const { key } = (await make(api.operator, '/v1/gardens', { ...body, ...(keyName ? { keyName } : {}) })).body as unknown as NewGarden;
+      expect(key.name).toBe(wanted);
+      expect((await api.as(key.key).get(`/v1/keys/${key.id}`)).body).toMatchObject({ name: wanted });
+    }
+    for (const keyName of ['', 7, 'x'.repeat(121)]) expect((await api.operator.post('/v1/gardens', { ...body, keyName })).status).toBe(400);
   });
 
   it('is for the operator alone', async () => {

@@ -38,7 +38,7 @@ let api: TestApi;
 let garden: TestGarden;
 let ids: ExampleIds;
 let computing: () => Promise<void>;
-const NEEDED = cold.prices[0]?.material ?? 'none';
+const NEEDED = cold.prices[0]?.material ?? 'rope';
 
 const result = (inputs: PlanInputs): PlanResult => {
   const sample = sampleResult(inputs);

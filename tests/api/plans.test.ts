@@ -10,8 +10,6 @@ import { cold, firstBuild, make, makeExample, type ExampleIds } from '../support
 import { sampleResult } from '../support/sample-result.js';
 import { seedStations } from '../support/stations.js';
 
-jest.setTimeout(60_000);
-
 interface Plan {
   id: string;
   revision: number;

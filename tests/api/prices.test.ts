@@ -1,9 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it, jest } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { startApi, type TestApi, type TestGarden } from '../support/api-app.js';
 import { cold, make } from '../support/example-requests.js';
 import { EXAMPLE_GARDENS, exampleGarden } from '../support/gardens.js';
-
-jest.setTimeout(60_000);
 
 let api: TestApi;
 let garden: TestGarden;

@@ -1,10 +1,8 @@
-import { afterAll, beforeAll, describe, expect, it, jest } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { Database } from '../../apps/api/src/platform/database/database.js';
 import { startApi, type TestApi, type TestGarden } from '../support/api-app.js';
 import { cold, firstBuild, make } from '../support/example-requests.js';
 import { EXAMPLE_GARDENS, exampleGarden } from '../support/gardens.js';
-
-jest.setTimeout(60_000);
 
 let api: TestApi;
 let garden: TestGarden;

@@ -31,7 +31,7 @@ const diffTo = (schema: string) => prisma('migrate', 'diff', '--from-migrations'
 test('migrations and schema say the same', () => {
   const { status, stdout, stderr } = diffTo('prisma/schema.prisma');
   expect([status, stdout, stderr]).toEqual([0, expect.stringContaining('No difference detected'), expect.anything()]);
-}, 60_000);
+});
 
 test('a planted difference is found', () => {
   const dir = mkdtempSync(join(tmpdir(), 'lathwork-drift-'));
@@ -40,12 +40,12 @@ test('a planted difference is found', () => {
   const { status } = diffTo(changed);
   rmSync(dir, { recursive: true });
   expect(status).toBe(2);
-}, 60_000);
+});
 
 test('what start-up recorded is what Prisma itself would have', () => {
   const { status, stdout } = prisma('migrate', 'status');
   expect([status, stdout]).toEqual([0, expect.stringContaining('Database schema is up to date')]);
-}, 60_000);
+});
 
 test('every migration is recorded once, with the checksum of its file', async () => {
   const { rows } = await owner.query('SELECT migration_name AS name, checksum FROM _prisma_migrations ORDER BY 1');

@@ -35,7 +35,7 @@ beforeAll(async () => {
   operations = Object.entries(parsed.paths).flatMap(([path, item]) =>
     Object.entries(item).map(([method, operation]): [string, string, Operation] => [path, method, resolvedParts(operation)]),
   );
-}, 60_000);
+});
 
 test('the committed file is what the code says, byte for byte', () => {
   expect(readFileSync('docs/api/openapi.json', 'utf8')).toBe(text);

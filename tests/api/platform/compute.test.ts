@@ -17,7 +17,7 @@ test('a thread computes what the chain itself computes, and says how long each r
   expect(result).toEqual(JSON.parse(JSON.stringify(computePlan(inlandCanopy, { engineVersion: ENGINE_VERSION }))));
   expect(Object.keys(timingsMs).length).toBeGreaterThanOrEqual(10);
   for (const ms of Object.values(timingsMs)) expect(ms).toBeGreaterThanOrEqual(0);
-}, 60_000);
+});
 
 test('the event loop stays free meanwhile', async () => {
   let worst = 0;
@@ -30,7 +30,7 @@ test('the event loop stays free meanwhile', async () => {
   await pool.compute(inlandCanopy);
   clearInterval(timer);
   expect(worst).toBeLessThan(1000);
-}, 60_000);
+});
 
 test('inputs of another form are refused before any thread sees them, with their places', async () => {
   const broken = { ...inlandCanopy, seed: -1, structure: { ...inlandCanopy.structure, widthM: '10 ft' } } as unknown as PlanInputs;

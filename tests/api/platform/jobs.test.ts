@@ -162,7 +162,7 @@ describe('runner', () => {
     expect(problem).toMatchObject({ type: '/v1/problems/internal', status: 500 });
     expect(JSON.stringify(problem)).not.toContain('poison');
     expect((await admin.query('SELECT count(*)::int AS n FROM graphile_worker._private_jobs')).rows[0].n).toBe(0);
-  }, 60_000);
+  });
 });
 
 describe('fence', () => {

@@ -110,7 +110,7 @@ describe('ends', () => {
     for (const answer of answers) expect(answer).toMatch(/^HTTP\/1\.1 404 Not Found\r\n[\s\S]*route-unknown/);
     expect(await exit).toBe(0);
     for (const line of lines) expect(() => JSON.parse(line) as unknown).not.toThrow();
-  }, 60_000);
+  });
 });
 
 describe('embedded database', () => {

@@ -1,10 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { Writable } from 'node:stream';
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { isWellFormedKey, makeKey, prefixOf, sameSecret, sha256 } from '../../../apps/api/src/platform/access/key.js';
 import { SCOPES } from '../../../apps/api/src/platform/access/scopes.js';
 import { newId } from '../../../apps/api/src/platform/database/ids.js';
-import { readTable } from '../../../apps/api/src/platform/database/seed.js';
+import { stationRows } from '../../../apps/api/src/platform/database/seed.js';
 import { alreadyHas, assertMatch } from '../../../apps/api/src/platform/http/etag.js';
 import { jsonFault } from '../../../apps/api/src/platform/http/json-guard.js';
 import { mergePatch } from '../../../apps/api/src/platform/http/merge-patch.js';
@@ -106,8 +107,14 @@ describe('JSON guard', () => {
   });
 });
 
+/** A record shows a value that is not there as null. */
+const withoutNulls = (value: unknown): unknown =>
+  typeof value !== 'object' || value === null || Array.isArray(value)
+    ? value
+    : Object.fromEntries(Object.entries(value).flatMap(([key, inner]) => (inner === null ? [] : [[key, withoutNulls(inner)]])));
+
 describe('merge patch', () => {
-  // The table of RFC 7396, appendix A.
+  // The table of RFC 7396, appendix A, where a value that is taken away is null here.
   test.each([
     [{ a: 'b' }, { a: 'c' }, { a: 'c' }],
     [{ a: 'b' }, { b: 'c' }, { a: 'b', b: 'c' }],
@@ -128,7 +135,9 @@ describe('merge patch', () => {
     [{ e: null }, { a: 1 }, { e: null, a: 1 }],
     [[1, 2], { a: 'b', c: null }, { a: 'b' }],
     [{}, { a: { bb: { ccc: null } } }, { a: { bb: {} } }],
-  ])('%j with %j', (target, patch, wanted) => expect(mergePatch(target, patch)).toEqual(wanted));
+  ])('%j with %j', (target, patch, wanted) => expect(withoutNulls(mergePatch(target, patch))).toEqual(withoutNulls(wanted)));
+
+  test('what is taken away is null', () => expect(mergePatch({ a: { b: 1, c: 2 } }, { a: { b: null }, d: null })).toEqual({ a: { b: null, c: 2 }, d: null }));
 
   test('twice is the same as once, and the arguments stay as they were', () => {
     fc.assert(
@@ -191,9 +200,16 @@ test('log lines hide secrets and exact places, and no input can forge one', () =
   for (const line of lines) expect(line.trim().split('\n')).toHaveLength(1);
 });
 
-test('a broken seed table is told by line', () => {
-  expect(readTable('# note\na,b\n1,\n')).toEqual([{ a: '1', b: '' }]);
-  expect(() => readTable('a,b\n1\n')).toThrow('line 2 has 1 fields, 2 are wanted');
+test('a broken seed table is told by line, and nothing of it is loaded', () => {
+  const lines = readFileSync('prisma/seed/stations.csv', 'utf8').trimEnd().split('\n');
+  const head = lines.findIndex((line) => line.startsWith('id,'));
+  const [columns = '', first = '', second = ''] = lines.slice(head, head + 3);
+  expect(stationRows([columns, first, second].join('\n'))).toHaveLength(2);
+  const north = second.split(',').map((field, at) => (at === 3 ? '91' : field));
+  expect(() => stationRows(['# a remark', columns, first.replace(/,[^,]*$/, ''), north.join(',')].join('\n'))).toThrow(
+    /^stations.csv has 2 faults\nline 3: .* fields, the header has .*\nline 4: latitude_deg is 91, outside -90 to 90$/,
+  );
+  expect(() => stationRows(first)).toThrow('the table has no column id');
 });
 
 test('scopes are unique', () => expect(new Set(SCOPES).size).toBe(SCOPES.length));

@@ -17,6 +17,8 @@ export class GardenSettingsDto {
 export class GardenDto extends GardenSettingsDto {
   @BooleanField({ optional: true, description: 'Invented example data: every page that is printed says so. It cannot be taken away later.' }) invented?:
     boolean | null;
+  @TextField(120, { optional: true, description: 'Who uses the first key; it is printed on plans made with it. Left out: coordinator’s key' }) keyName?:
+    string | null;
 }
 
 @Shape('GardenPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')

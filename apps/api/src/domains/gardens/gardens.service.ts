@@ -16,7 +16,8 @@ import { must, mustBeNewest, patched, shown } from '../shared/change.js';
 import { GardenSettingsDto, toFields, toKeyResponse, toResponse, toSettings, type GardenDto, type KeyDto } from './gardens.dto.js';
 import { GardensRepository, type KeyRecord } from './gardens.repository.js';
 
-const FIRST_KEY = 'first key';
+/** Whose the first key is taken to be. It is printed as who drew a plan. */
+const FIRST_KEY = 'coordinator’s key';
 
 @Injectable()
 export class GardensService {
@@ -32,12 +33,13 @@ export class GardensService {
       const key = makeKey();
       const id = newId();
       const fields = toFields(body);
-      const { keyId } = await createGarden(db, { id, ...fields }, { name: FIRST_KEY, scopes: SCOPES, key });
+      const name = body.keyName ?? FIRST_KEY;
+      const { keyId } = await createGarden(db, { id, ...fields }, { name, scopes: SCOPES, key });
       const now = new Date().toISOString();
       const kept = { id, version: 1, createdAt: now, updatedAt: now, archivedAt: null };
       const shownKey = {
         id: keyId,
-        name: FIRST_KEY,
+        name,
         prefix: key.prefix,
         scopes: [...SCOPES],
         expiresAt: null,

@@ -2,11 +2,11 @@ import type { Actor } from '../../platform/access/actor.js';
 import { audit } from '../../platform/database/audit.js';
 import type { Db } from '../../platform/database/database.js';
 import { assertMatch, etagOf } from '../../platform/http/etag.js';
+import { mergePatch } from '../../platform/http/merge-patch.js';
 import { collectAsTyped, type AsTyped } from '../../platform/http/quantity-field.js';
 import { found, type Answer, type Reply } from '../../platform/http/reply.js';
 import { parseWhole } from '../../platform/http/validate.js';
 import { fail } from '../../platform/problems/problem.js';
-import { patchRecord } from './merge-patch.js';
 import type { Kept } from './resource.js';
 
 type Class<T> = new () => T;
@@ -32,7 +32,7 @@ export const shown = (body: { version: number }): Reply => found(body, etagOf(bo
 
 /** The record after a merge patch, checked as a whole, with what was typed. `before` has the shape of the request class. */
 export const patched = <T extends object>(shape: Class<T>, before: object, typedBefore: AsTyped, patch: unknown): { dto: T; asTyped: AsTyped } => {
-  const merged = patchRecord(before, patch);
+  const merged = mergePatch(before, patch);
   const dto = parseWhole(shape, merged);
   return { dto, asTyped: { ...keepTyped(typedBefore, before, dto), ...collectAsTyped(merged, dto) } };
 };

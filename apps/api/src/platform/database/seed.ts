@@ -1,60 +1,34 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { parseStations, STATION_CREDIT, STATION_KIND, STATION_PERIOD } from '@lathwork/formats';
 import pg from 'pg';
 import { prismaDir } from './migrate.js';
 
 const SEED_LOCK = 72_707_371;
-const MONTHS = ['01', '02', '03', '04', '05', '06', '07', '08', '09', '10', '11', '12'] as const;
+const MOST_FAULTS = 20;
+const STATED = { period: STATION_PERIOD, kind: STATION_KIND, credit: STATION_CREDIT } as const;
 
-/** Which columns of the file make which member of a month. */
-const MONTH_MEMBERS = {
-  tMaxC: 't_max_c',
-  tMinC: 't_min_c',
-  vapourPressurePa: 'vapour_pressure_pa',
-  precipitationMm: 'precipitation_mm',
-  sunshineH: 'sunshine_h',
-  absoluteMinMeanC: 'absolute_min_mean_c',
-} as const;
-
-const STATED = { period: '2003-2021 means', kind: 'means', credit: 'Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt' } as const;
-
-type Row = Readonly<Record<string, string>>;
-
-/** The table is ours and plain: no quotes, no commas inside a field. Anything else is a fault of the file, told by line. */
-export const readTable = (text: string): Row[] => {
-  const lines = text.split('\n').map((line, at) => ({ line: line.replace(/\r$/, ''), number: at + 1 }));
-  const [head, ...rows] = lines.filter(({ line }) => line !== '' && !line.startsWith('#'));
-  const names = (head?.line ?? '').split(',');
-  return rows.map(({ line, number }) => {
-    const fields = line.split(',');
-    if (fields.length !== names.length || line.includes('"')) throw new Error(`line ${number} has ${fields.length} fields, ${names.length} are wanted`);
-    return Object.fromEntries(names.map((name, at) => [name, fields[at] ?? '']));
-  });
+/** The rows of the table of means. One fault anywhere and nothing is loaded: each is told with its line. */
+export const stationRows = (text: string) => {
+  const { stations, faults } = parseStations(text);
+  if (faults.length > 0) {
+    const told = faults.slice(0, MOST_FAULTS).map(({ line, message }) => `line ${line}: ${message}`);
+    throw new Error(`stations.csv has ${faults.length} faults\n${told.join('\n')}`);
+  }
+  return stations.map((station) => ({
+    id: station.stationId,
+    name: station.name,
+    country: station.country,
+    latitude_deg: station.latitudeDeg,
+    longitude_deg: station.longitudeDeg,
+    elevation_m: station.elevationM,
+    annual_extreme_min_c: station.annualExtremeMinC,
+    annual_extreme_min_years_count: station.annualExtremeMinYearsCount,
+    ...STATED,
+    months: station.months,
+  }));
 };
-
-/** No record is null; a text that is no number is a fault, never a zero. */
-const figure = (row: Row, column: string): number | null => {
-  const text = row[column];
-  if (text === undefined) throw new Error(`the column ${column} is missing`);
-  if (text === '') return null;
-  const value = Number(text);
-  if (!Number.isFinite(value)) throw new Error(`station ${row['id']}: ${column} is "${text}", not a number`);
-  return value;
-};
-
-const stationOf = (row: Row) => ({
-  id: row['id'],
-  name: row['name'],
-  country: row['country'],
-  latitude_deg: figure(row, 'latitude_deg'),
-  longitude_deg: figure(row, 'longitude_deg'),
-  elevation_m: figure(row, 'elevation_m'),
-  annual_extreme_min_c: figure(row, 'annual_extreme_min_c'),
-  annual_extreme_min_years_count: figure(row, 'annual_extreme_min_years_count'),
-  ...STATED,
-  months: MONTHS.map((month) => Object.fromEntries(Object.entries(MONTH_MEMBERS).map(([member, column]) => [member, figure(row, `${column}_${month}`)]))),
-});
 
 const INSERT = `
   INSERT INTO climate_stations (id, name, country, latitude_deg, longitude_deg, elevation_m, period, kind, credit, annual_extreme_min_c, annual_extreme_min_years_count, months)
@@ -81,7 +55,7 @@ export const seedTables = async (ownerUrl: string, dir = prismaDir): Promise<num
     await client.query('BEGIN');
     await client.query('SELECT pg_advisory_xact_lock($1)', [SEED_LOCK]);
     const { rowCount: unchanged } = await client.query("SELECT 1 FROM seed_states WHERE name = 'climate_stations' AND sha256 = $1", [sha256]);
-    const stations = unchanged ? [] : readTable(text).map(stationOf);
+    const stations = unchanged ? [] : stationRows(text);
     if (stations.length > 0) {
       await client.query(INSERT, [JSON.stringify(stations)]);
       await client.query(

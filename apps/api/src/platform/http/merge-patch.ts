@@ -1,14 +1,14 @@
-type Json = unknown;
+type Plain = Record<string, unknown>;
+const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const isObject = (value: Json): value is Record<string, Json> => typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** RFC 7396: null removes, objects merge, everything else replaces. Neither argument is changed. */
-export const mergePatch = (target: Json, patch: Json): Json => {
-  if (!isObject(patch)) return patch;
-  const merged: Record<string, Json> = isObject(target) ? { ...target } : {};
-  for (const [key, value] of Object.entries(patch)) {
-    if (value === null) delete merged[key];
-    else merged[key] = mergePatch(merged[key], value);
-  }
+/**
+ * A merge patch (RFC 7396) on a record: lists are replaced whole, objects are merged, null takes a value away. Our records
+ * show a value that is not there as null, so null is what stays; whether it may be absent is for the check of the whole.
+ * Neither argument is changed.
+ */
+export const mergePatch = (target: unknown, patch: unknown): unknown => {
+  if (!isPlain(patch)) return patch;
+  const merged: Plain = isPlain(target) ? { ...target } : {};
+  for (const [key, value] of Object.entries(patch)) merged[key] = value === null ? null : mergePatch(merged[key], value);
   return merged;
 };
