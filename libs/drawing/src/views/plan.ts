@@ -75,7 +75,14 @@ function margins(
   return { front, back, a, b };
 }
 
-function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, words: Words, withArrows: boolean, level: Level): PlanLayout {
+interface Way {
+  k: number;
+  lying: boolean;
+  level: Level;
+}
+
+function layoutAt(o: PlanOptions, { k, lying, level }: Way, words: Words): PlanLayout {
+  const withArrows = o.bare !== true;
   const { widthM: w, lengthM: l } = o.shelter.structure;
   const bays = bayParts(o.shelter);
   const chain = (parts: ChainPart[], start: number, sign: number, room: readonly [number, number]): ChainLayout => {
@@ -97,9 +104,9 @@ function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, word
   if (inside && across.places.some((p) => p.kind !== 'one')) throw new DoesNotFitError('the width does not fit inside the plan');
   const m = margins(o, k, extras, level);
   const scale = scaleAt(k);
-  const bodyW = Math.max(lying ? m.front + l * k + m.back : m.a + w * k + m.b, headWidth(title, scale, o.heading ?? true), withArrows ? ARROWS.wMm : 0);
+  const bodyW = Math.max(lying ? m.front + l * k + m.back : m.a + w * k + m.b, headWidth(words.plan, scale, o.heading ?? true), withArrows ? ARROWS.wMm : 0);
   const bodyH = lying ? m.a + w * k + m.b : m.back + l * k + m.front;
-  const heading = headingFor(title, bodyW, scale, words, o.heading ?? true);
+  const heading = headingFor(words.plan, bodyW, scale, words, o.heading ?? true);
   const beside = heading.usedMm + ARROWS.wMm + 3 <= bodyW;
   const top = withArrows ? (beside ? Math.max(heading.heightMm, ARROWS.hMm) : heading.heightMm + ARROWS.hMm) : heading.heightMm;
   const ox = lying ? m.front : m.a;
@@ -126,12 +133,11 @@ function layoutAt(o: PlanOptions, title: string, k: number, lying: boolean, word
 
 /** The larger of the two ways to lay the plan on its paper. */
 function drawnLargest(o: PlanOptions, level: Level, words: Words): Drawing {
-  const withArrows = o.bare !== true;
   let best: { k: number; drawing: Drawing } | null = null;
-  for (const lying of withArrows ? [false, true] : [false]) {
+  for (const lying of o.bare === true ? [false] : [false, true]) {
     pickScale(o.units, (k) => {
       if (best !== null && k <= best.k) return true;
-      const layout = orNull(() => layoutAt(o, words.plan, k, lying, words, withArrows, level));
+      const layout = orNull(() => layoutAt(o, { k, lying, level }, words));
       const drawing = layout !== null && within(layout, o.boxMm) ? orNull(() => drawAt(o, layout, words)) : null;
       if (drawing !== null) best = { k, drawing };
       return drawing !== null;
