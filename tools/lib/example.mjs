@@ -40,7 +40,7 @@ export const exampleGardens = () => {
  * @returns {Promise<{ key: string, builds: { name: string, id: string }[], api: ReturnType<typeof client> }>}
  */
 export async function loadGarden(apiUrl, operatorToken, example, onProgress = () => undefined) {
-  const { key } = await client(apiUrl, operatorToken).post('/v1/gardens', example.garden);
+  const { key } = await client(apiUrl, operatorToken).post('/v1/gardens', { ...example.garden, keyName: 'coordinator' });
   const api = client(apiUrl, key.key);
   const site = await api.post('/v1/sites', example.site);
   await api.post('/v1/stock/intakes', { items: example.stock });

@@ -6,7 +6,7 @@ export const HEAT_NOTES: Record<string, string> = {
   'thermal.leaf-colder-than-air': 'Leaves run {belowAirK} colder than the air around them on clear nights.',
   'thermal.inner-cover-gains-little': 'A cover over the crop gains only {gainK} here. It cuts the crop off from warmer air.',
   'thermal.no-night-target': 'No night temperature was asked for. What must the crop have?',
-  'thermal.target-not-met': 'You asked for {targetC}. The cold night likely gives {insideP50C}, and may give {insideP10C}.',
+  'thermal.target-not-met': 'The cold night likely gives {insideP50C}, not the {targetC} you asked for. It may give {insideP10C}.',
   'thermal.crop-at-risk': 'On the cold night {crop} falls below {limitC} in {belowFrac} of the runs.',
   'thermal.cooks-when-shut': 'Shut on a clear day of {outsideHighC} it reaches {peakP50C}. Open it early.',
   'thermal.hot-when-open': 'Even opened it reaches {peakP50C} on a clear day. Make larger vents, or add shade.',
