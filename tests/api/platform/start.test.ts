@@ -1,4 +1,3 @@
-import { spawn, type ChildProcess } from 'node:child_process';
 import { chmodSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -6,47 +5,8 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { REPORT_SECRET } from '../../support/api-app.js';
+import { killAll, refused, start } from '../../support/api-process.js';
 import { freshDatabase, type TestDatabase } from '../../support/template-database.js';
-
-// The compiled program, started as people start it. `npm test` compiles it first.
-const MAIN = 'apps/api/dist/main.js';
-
-interface Started {
-  child: ChildProcess;
-  port: number;
-  url: string;
-  lines: string[];
-  exit: Promise<number | null>;
-}
-
-const running: ChildProcess[] = [];
-
-const launch = (env: Record<string, string>) => {
-  const child = spawn(process.execPath, [MAIN], { env: { PATH: process.env['PATH'] ?? '', PORT: '0', ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
-  running.push(child);
-  const out = { lines: [] as string[], errors: '' };
-  child.stdout.on('data', (chunk: Buffer) => out.lines.push(...chunk.toString().split('\n').filter(Boolean)));
-  child.stderr.on('data', (chunk: Buffer) => (out.errors += chunk.toString()));
-  const exit = new Promise<number | null>((resolve) => child.once('exit', (code) => resolve(code)));
-  return { child, out, exit };
-};
-
-const refused = async (env: Record<string, string>): Promise<{ code: number | null; errors: string }> => {
-  const { out, exit } = launch(env);
-  return { code: await exit, errors: out.errors };
-};
-
-const start = async (env: Record<string, string>): Promise<Started> => {
-  const { child, out, exit } = launch(env);
-  for (const until = Date.now() + 60_000; ; await sleep(25)) {
-    const line = out.lines.find((one) => one.includes('"msg":"listening"'));
-    if (line) {
-      const { port } = JSON.parse(line) as { port: number };
-      return { child, port, url: `http://127.0.0.1:${port}`, lines: out.lines, exit };
-    }
-    if (child.exitCode !== null || Date.now() > until) throw new Error(`did not start: ${out.errors}`);
-  }
-};
 
 let database: TestDatabase;
 let env: Record<string, string>;
@@ -55,7 +15,7 @@ beforeAll(async () => {
   env = { DATABASE_URL: database.url, DATABASE_OWNER_URL: database.ownerUrl, REPORT_SECRET };
 });
 afterAll(async () => {
-  for (const child of running) if (child.exitCode === null) child.kill('SIGKILL');
+  killAll();
   await database.drop();
 });
 

@@ -1,10 +1,10 @@
-import { SiteInputsSchema, SOIL_CLASSES } from '@lathwork/model';
+import { SiteInputsSchema, SOIL_CLASSES, type SiteInputs } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
 import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, DayField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
-import type { SiteRecord } from './sites.repository.js';
+import type { SiteFields, SiteRecord } from './sites.repository.js';
 
 type YesNo = 'yes' | 'no' | 'unknown';
 type Permission = 'allowed' | 'forbidden' | 'unknown';
@@ -63,47 +63,33 @@ export const SiteSchema = namedSchema(
   S.object({ ...KEPT, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }),
 );
 
-/** The record in the shape of the request, for a merge patch to work on. */
-export const toRequest = (site: SiteRecord): Omit<SiteDto, 'confirmFar'> => ({
-  name: site.name,
-  latitudeDeg: site.latitudeDeg,
-  longitudeDeg: site.longitudeDeg,
-  elevationM: site.elevationM,
-  timeZone: site.timeZone,
-  stationId: site.stationId,
-  exposure: site.exposure,
-  nearHilltop: site.nearHilltop,
-  soilClass: site.soilClass,
-  frostDepthM: site.frostDepthM,
-  wind: site.wind,
-  snow: site.snow,
-  fallAcrossM: site.fallAcrossM,
-  fallAlongM: site.fallAlongM,
-  stormWindFromDeg: site.stormWindFromDeg,
-  permanentAnchors: site.permanentAnchors,
-  glassRule: site.glassRule,
-  shadedFrac: site.shadedFrac,
+type Ground = Omit<SiteInputs, 'siteId' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM' | 'timeZone'>;
+
+/** What is known of the ground, each field listed, without where it lies. */
+export const groundOf = (from: Ground): Ground => ({
+  exposure: from.exposure,
+  nearHilltop: from.nearHilltop,
+  soilClass: from.soilClass,
+  frostDepthM: from.frostDepthM,
+  wind: from.wind === 'unknown' ? 'unknown' : { ...from.wind },
+  snow: from.snow === 'unknown' ? 'unknown' : { ...from.snow },
+  fallAcrossM: from.fallAcrossM,
+  fallAlongM: from.fallAlongM,
+  stormWindFromDeg: from.stormWindFromDeg,
+  permanentAnchors: from.permanentAnchors,
+  glassRule: from.glassRule,
+  shadedFrac: from.shadedFrac,
 });
 
-export const toResponse = (site: SiteRecord): SiteResponse => ({
-  ...keptOf(site),
+/** The record in the shape of the request, for a merge patch to work on. */
+export const toRequest = (site: SiteRecord): Omit<SiteFields, 'asTyped'> => ({
   name: site.name,
   latitudeDeg: site.latitudeDeg,
   longitudeDeg: site.longitudeDeg,
   elevationM: site.elevationM,
   timeZone: site.timeZone,
   stationId: site.stationId,
-  exposure: site.exposure,
-  nearHilltop: site.nearHilltop,
-  soilClass: site.soilClass,
-  frostDepthM: site.frostDepthM,
-  wind: site.wind,
-  snow: site.snow,
-  fallAcrossM: site.fallAcrossM,
-  fallAlongM: site.fallAlongM,
-  stormWindFromDeg: site.stormWindFromDeg,
-  permanentAnchors: site.permanentAnchors,
-  glassRule: site.glassRule,
-  shadedFrac: site.shadedFrac,
-  asTyped: site.asTyped,
+  ...groundOf(site),
 });
+
+export const toResponse = (site: SiteRecord): SiteResponse => ({ ...keptOf(site), ...toRequest(site), asTyped: site.asTyped });

@@ -1,6 +1,7 @@
 import type { SiteInputs } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
+import { groundOf } from './sites.dto.js';
 import { SitesRepository } from './sites.repository.js';
 
 /** A plan knows the place to 0.01 degrees, about a kilometre: enough for sun and climate, too coarse for a doorstep. */
@@ -35,18 +36,7 @@ export class SitesRead {
         longitudeDeg: coarse(site.longitudeDeg),
         elevationM: site.elevationM,
         timeZone: site.timeZone,
-        exposure: site.exposure,
-        nearHilltop: site.nearHilltop,
-        soilClass: site.soilClass,
-        frostDepthM: site.frostDepthM,
-        wind: site.wind,
-        snow: site.snow,
-        fallAcrossM: site.fallAcrossM,
-        fallAlongM: site.fallAlongM,
-        stormWindFromDeg: site.stormWindFromDeg,
-        permanentAnchors: site.permanentAnchors,
-        glassRule: site.glassRule,
-        shadedFrac: site.shadedFrac,
+        ...groundOf(site),
       },
       stationId: site.stationId,
     };

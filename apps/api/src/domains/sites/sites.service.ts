@@ -16,7 +16,7 @@ import { ClimateRead, type Place } from '../climate/climate.read.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
 import { archive, made, must, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
 import type { ListQuery } from '../shared/queries.dto.js';
-import { toRequest, toResponse, SiteDto, type SiteResponse } from './sites.dto.js';
+import { groundOf, toRequest, toResponse, SiteDto, type SiteResponse } from './sites.dto.js';
 import { SitesRepository, type SiteFields } from './sites.repository.js';
 
 const WHAT = 'site';
@@ -104,18 +104,7 @@ export class SitesService {
       elevationM: body.elevationM,
       timeZone: body.timeZone ?? tzLookup(body.latitudeDeg, body.longitudeDeg),
       stationId: body.stationId ?? null,
-      exposure: body.exposure,
-      nearHilltop: body.nearHilltop,
-      soilClass: body.soilClass,
-      frostDepthM: body.frostDepthM,
-      wind: body.wind === 'unknown' ? 'unknown' : { ...body.wind },
-      snow: body.snow === 'unknown' ? 'unknown' : { ...body.snow },
-      fallAcrossM: body.fallAcrossM,
-      fallAlongM: body.fallAlongM,
-      stormWindFromDeg: body.stormWindFromDeg,
-      permanentAnchors: body.permanentAnchors,
-      glassRule: body.glassRule,
-      shadedFrac: body.shadedFrac,
+      ...groundOf(body),
       asTyped,
     };
   }

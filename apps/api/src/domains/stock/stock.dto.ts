@@ -53,14 +53,7 @@ export const StockItemResponseSchema = namedSchema(
 
 export const StockIntakeSchema = namedSchema('StockIntake', S.object({ items: S.list(StockItemResponseSchema, 200) }));
 
-export interface ClaimResponse {
-  id: string;
-  buildId: string;
-  stockId: string;
-  tag: string;
-  count: number;
-  createdAt: string;
-}
+export type ClaimResponse = ClaimRecord;
 
 export const ClaimSchema = namedSchema(
   'Claim',

@@ -47,11 +47,14 @@ export const unfitToServe = async (client: { query: (sql: string) => Promise<{ r
   const { rows } = await client.query(`
     SELECT r.rolname AS role, r.rolsuper AS super, r.rolbypassrls AS bypass,
            (SELECT count(*)::int FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace
-             WHERE pg_has_role(current_user, c.relowner, 'MEMBER') AND n.nspname NOT IN ('pg_catalog', 'information_schema', 'pg_toast')) AS owned
+             WHERE pg_has_role(current_user, c.relowner, 'MEMBER') AND n.nspname NOT IN ('pg_catalog', 'information_schema', 'pg_toast')) AS owned,
+           (SELECT pg_has_role(current_user, d.datdba, 'MEMBER') FROM pg_database d WHERE d.datname = current_database()) AS owns_database
       FROM pg_roles r WHERE r.rolname = current_user`);
-  const row = rows[0] as { role: string; super: boolean; bypass: boolean; owned: number } | undefined;
+  const row = rows[0] as { role: string; super: boolean; bypass: boolean; owned: number; owns_database: boolean } | undefined;
   if (!row) return 'the role of DATABASE_URL is not known to the server';
   if (row.super) return `the role ${row.role} of DATABASE_URL is a superuser`;
   if (row.bypass) return `the role ${row.role} of DATABASE_URL has BYPASSRLS`;
-  return row.owned > 0 ? `the role ${row.role} of DATABASE_URL owns ${row.owned} tables or indexes, itself or through another role` : null;
+  if (row.owned > 0) return `the role ${row.role} of DATABASE_URL owns ${row.owned} tables or indexes, itself or through another role`;
+  // In an empty database there is no table yet that an owner could be known by.
+  return row.owns_database ? `the role ${row.role} of DATABASE_URL owns the database, itself or through another role` : null;
 };
