@@ -1,24 +1,15 @@
-import { computeGeometry, computeSafety, type SafetyInput } from '@lathwork/calc';
+import { computeSafety, type SafetyInput } from '@lathwork/calc';
 import type { Opening, StructureInputs } from '@lathwork/model';
-import { inlandCanopy } from '../../support/gardens.js';
-import { plainAnchorage } from '../../support/material-rooms.js';
 import { referenceTable, type ReferenceCheck } from '../../support/reference.js';
+import { safetyInput } from '../../support/safety-fixture.js';
 import { opening, structureWith } from '../../support/structures.js';
 
 const IN = 0.0254;
 const FT2 = 0.09290304;
-const notes = (structure: StructureInputs, insideC = 0) =>
-  computeSafety({
-    site: inlandCanopy.site,
-    structure,
-    geometry: computeGeometry({ structure }).result,
-    stock: [],
-    climate: { designNight: null } as SafetyInput['climate'],
-    wind: { totalUpliftN: null } as SafetyInput['wind'],
-    snow: { groundPa: 0, clearAt: null } as SafetyInput['snow'],
-    anchorage: { ...plainAnchorage, rated: true },
-    thermal: { designNights: [], clearDays: [{ insideHighC: { p10: insideC, p50: insideC, p90: insideC } }] } as unknown as SafetyInput['thermal'],
-  }).notes;
+const notes = (structure: StructureInputs, insideC = 0) => {
+  const clearDays = [{ insideHighC: { p10: insideC, p50: insideC, p90: insideC } }];
+  return computeSafety(safetyInput({ structure, thermal: { designNights: [], clearDays } as unknown as SafetyInput['thermal'] })).notes;
+};
 const places = (over: Partial<Opening>): boolean =>
   notes(structureWith({ openings: [opening({ glazing: 'annealed', largestPaneM2: 0.1, ...over })] })).some((n) => n.code === 'safety.glass-hazardous-place');
 const param = (code: string, key: string, structure = structureWith({})): number => Number(notes(structure, 60).find((n) => n.code === code)?.params[key]);

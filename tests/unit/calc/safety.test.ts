@@ -1,27 +1,13 @@
 import { describe, expect, test } from '@jest/globals';
-import { allSources, computeGeometry, computeSafety, SAFETY_RULES, type SafetyInput } from '@lathwork/calc';
+import { allSources, computeSafety, SAFETY_RULES, type SafetyInput } from '@lathwork/calc';
 import { TASK_IDS, type Hazard, type StructureInputs } from '@lathwork/model';
 import { inlandCanopy } from '../../support/gardens.js';
 import { plainAnchorage, stockItem } from '../../support/material-rooms.js';
+import { safetyInput, type SafetyOver } from '../../support/safety-fixture.js';
 import { opening, structureWith } from '../../support/structures.js';
 
-type Over = Partial<Omit<SafetyInput, 'structure' | 'geometry'>> & { structure?: StructureInputs };
-
-/** Only what rules look at is filled; the rest of the loads, climate and thermal results is of no concern to them. */
-const input = ({ structure = structureWith({}), ...over }: Over = {}): SafetyInput => ({
-  site: inlandCanopy.site,
-  structure,
-  geometry: computeGeometry({ structure }).result,
-  stock: [],
-  climate: { designNight: null } as SafetyInput['climate'],
-  wind: { totalUpliftN: null } as SafetyInput['wind'],
-  snow: { groundPa: 0, clearAt: null } as SafetyInput['snow'],
-  anchorage: { ...plainAnchorage, rated: true },
-  thermal: { designNights: [], clearDays: [] } as unknown as SafetyInput['thermal'],
-  ...over,
-});
-const notes = (over?: Over) => computeSafety(input(over)).notes;
-const has = (code: string, over?: Over) => notes(over).some((n) => n.code === `safety.${code}`);
+const notes = (over?: SafetyOver) => computeSafety(safetyInput(over)).notes;
+const has = (code: string, over?: SafetyOver) => notes(over).some((n) => n.code === `safety.${code}`);
 const glazed = (over: Parameters<typeof opening>[0]) => structureWith({ openings: [opening({ glazing: 'unknown', ...over })] });
 
 describe('each safety note, exactly when its condition holds', () => {

@@ -12,6 +12,7 @@ import {
   WET_SOIL_FRAC,
 } from '../data/anchors.js';
 import { GRAVITY_M_PER_S2 } from '../physics/statics.js';
+import { notesOf } from './room.js';
 
 /** What one anchor may hold, by what, and how cautiously. Null capacity: nothing is known to hold. */
 export interface Capacity {
@@ -21,13 +22,7 @@ export interface Capacity {
   notes: Note[];
 }
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
-  code: `anchorage.${code}`,
-  severity,
-  room: 'anchorage',
-  params,
-  beforeTask: 'anchors',
-});
+const note = notesOf('anchorage', 'anchors');
 const nothing = (...notes: Note[]): Capacity => ({ eachN: null, factorOfSafety: null, basis: 'none', notes });
 
 /** Qu = Kt T. */

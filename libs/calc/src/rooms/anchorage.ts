@@ -6,7 +6,7 @@ import { tubeSection } from '../data/tubes.js';
 import { GRAVITY_M_PER_S2 } from '../physics/statics.js';
 import type { SourceId } from '../sources/bibliography.js';
 import { capacityOf, concreteWeightN, leansOnSoil, pierVolumeM3, type Capacity } from './anchorage-capacity.js';
-import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
+import { notesOf, outsideValidity, type RoomModel, type RoomOutput } from './room.js';
 
 export interface AnchorageArgs {
   site: SiteInputs;
@@ -38,13 +38,7 @@ export const MODEL = {
   ],
 } as const satisfies RoomModel;
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
-  code: `anchorage.${code}`,
-  severity,
-  room: 'anchorage',
-  params,
-  beforeTask: 'anchors',
-});
+const note = notesOf('anchorage', 'anchors');
 
 const frictionOf = (site: SiteInputs): number => FRICTION_RATIO[site.soilClass === 'unknown' ? '5' : site.soilClass];
 

@@ -12,7 +12,7 @@
  */
 import type { BudgetInputs, BudgetResult, Money, Note, TakeOffLine, TakeOffResult } from '@lathwork/model';
 import { cited } from '../sources/cite.js';
-import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
+import { outsideValidity, type RoomModel, type RoomOutput, sumOf } from './room.js';
 
 export const BUDGET_MODEL = {
   room: 'budget',
@@ -42,18 +42,16 @@ export interface BudgetRoomInput {
 
 type Line = BudgetResult['lines'][number];
 
-const sum = <T>(list: readonly T[], of: (t: T) => number): number => list.reduce((n, t) => n + of(t), 0);
-
 const groupLines = (lines: readonly TakeOffLine[], currency: string): Line[] =>
   [...new Set(lines.map((l) => l.group))].map((group) => {
     const own = lines.filter((l) => l.group === group);
     return {
       group,
-      reclaimedMinor: sum(
+      reclaimedMinor: sumOf(
         own.flatMap((l) => l.reclaimed),
         (r) => (r.worth?.currency === currency ? r.worth.minor : 0),
       ),
-      cashMinor: sum(own, (l) => (l.cash?.currency === currency ? l.cash.minor : 0)),
+      cashMinor: sumOf(own, (l) => (l.cash?.currency === currency ? l.cash.minor : 0)),
       inKindMinor: 0,
     };
   });
@@ -134,12 +132,12 @@ const verdictOf = (capMinor: number | null, cashMinor: number, complete: boolean
 export const computeBudget = ({ takeOff, budget }: BudgetRoomInput): RoomOutput<BudgetResult> => {
   const { currency, capMinor } = budget;
   const groups = groupLines(takeOff.lines, currency);
-  const inKindMinor = sum(
+  const inKindMinor = sumOf(
     budget.inKind.filter((k) => k.value.currency === currency),
     (k) => k.value.minor,
   );
-  const reclaimedMinor = sum(groups, (l) => l.reclaimedMinor);
-  const boughtMinor = sum(groups, (l) => l.cashMinor);
+  const reclaimedMinor = sumOf(groups, (l) => l.reclaimedMinor);
+  const boughtMinor = sumOf(groups, (l) => l.cashMinor);
   const otherCurrencies = foreign(
     takeOff.lines,
     budget.inKind.map((k) => k.value),

@@ -11,7 +11,7 @@ import {
 import { MEMORY_RAISE } from '../data/wind-coefficients.js';
 import { DURATION, RECLAIMED_GRAVITY, WET_WITHDRAWAL } from '../data/woods.js';
 import { allowableScrewN, headPullThroughN, screwWithdrawalNPerM, spacingByStrengthM, steelPullOutN } from './fastening-strength.js';
-import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
+import { notesOf, outsideValidity, type RoomModel, type RoomOutput } from './room.js';
 
 export interface FasteningArgs {
   structure: StructureInputs;
@@ -31,13 +31,7 @@ export const MODEL = {
 
 type Zone = FasteningResult['zones'][number]['zone'];
 const ZONES: readonly Zone[] = ['field', 'edge', 'corner'];
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
-  code: `fastening.${code}`,
-  severity,
-  room: 'fastening',
-  params,
-  beforeTask: 'battens',
-});
+const note = notesOf('fastening', 'battens');
 
 /** Allowable pull of one batten screw in reclaimed wet wood under wind: thread in the nailer, or head through the lath. */
 export const battenScrewN = (gravity: number): { capacityN: number; ruledBy: 'thread' | 'head'; threadM: number } => {

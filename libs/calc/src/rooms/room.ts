@@ -43,3 +43,17 @@ export const outsideValidity = <K extends string>(model: RoomModel<K>, values: R
       } satisfies Note,
     ];
   });
+
+/** Maker of a room's notes: code (the room goes in front), severity, params; with a task, they are to be read before it starts. */
+export const notesOf =
+  (room: RoomName, beforeTask?: NonNullable<Note['beforeTask']>) =>
+  (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({
+    code: `${room}.${code}`,
+    severity,
+    room,
+    params,
+    ...(beforeTask === undefined ? {} : { beforeTask }),
+  });
+
+/** Sum of one figure of each member. */
+export const sumOf = <T>(list: readonly T[], of: (t: T) => number): number => list.reduce((n, t) => n + of(t), 0);

@@ -13,7 +13,7 @@ import { tubeSection } from '../data/tubes.js';
 import { MEMORY_RAISE } from '../data/wind-coefficients.js';
 import { allowableMomentNm, archMomentHalfNm, simpleBeamMomentNm, UNKNOWN_TUBE_YIELD_PA } from '../physics/statics.js';
 import type { SourceId } from '../sources/bibliography.js';
-import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
+import { notesOf, outsideValidity, type RoomModel, type RoomOutput } from './room.js';
 import { enArchShape, enPitchedShape, enRoofPa, flatRoofPa, lowSlopeMinimumPa, rainOnSnowPa, slopeFactor } from './snow-loads.js';
 
 export interface SnowArgs {
@@ -33,7 +33,7 @@ export const MODEL = {
   sources: ['ASCE7-16', 'ASCE7-16-MEMORY', 'EN1991-1-3', 'EN1991-1-3-MEMORY', 'STATICS', 'TUBE-STEEL-MEMORY', 'SNOW-WET', 'SNOW-TEN-PCF', 'JUDGEMENT-LOADS'],
 } as const satisfies RoomModel;
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({ code: `snow.${code}`, severity, room: 'snow', params });
+const note = notesOf('snow');
 
 type Loads = Pick<SnowResult, 'standard' | 'groundPa' | 'flatRoofPa' | 'slopedPa' | 'unbalancedPa' | 'factors'> & { notes: Note[] };
 

@@ -1,5 +1,6 @@
 import type { AnchorageResult, AmountUnit, CuttingResult, FasteningResult, GeometryResult, MaterialKey, StructureInputs, TakeOffLine } from '@lathwork/model';
 import { ALLOWANCE, WASTE } from '../data/waste.js';
+import { sumOf } from './room.js';
 
 /** What one line wants before the pile and the shop are asked. */
 export interface Need {
@@ -34,8 +35,6 @@ export interface NeedsInput {
 type Simple = Pick<Need, 'lineId' | 'group' | 'material' | 'unit' | 'need'> & Partial<Need>;
 const line = (n: Simple): Need => ({ mark: null, wasteFrac: 0, wasteReason: 'none', tags: [], anyFromPile: true, ...n });
 
-const sum = <T>(list: readonly T[], of: (t: T) => number): number => list.reduce((n, t) => n + of(t), 0);
-
 /** Area of roll that goes into a sheet: strips in the roll's full width, since what is left beside them is a remnant. */
 const rollAreaM2 = (sheet: GeometryResult['filmSheets'][number], rollM: number): number => sheet.strips * sheet.lengthM * rollM;
 
@@ -58,14 +57,14 @@ const filmLine = (lineId: string, mark: string, sheets: GeometryResult['filmShee
 const film = ({ structure: s, geometry: g }: NeedsInput): Need[] => {
   const over = g.filmSheets.filter((f) => f.covers === 'overTheTop');
   const ends = g.filmSheets.filter((f) => f.covers !== 'overTheTop');
-  const endM2 = sum(
+  const endM2 = sumOf(
     g.faces.filter((f) => f.faceId === 'front' || f.faceId === 'back'),
     (f) => f.grossM2,
   );
   // Two whole end sheets that lie side by side in the roll are cut from one length of it.
-  const sideBySide = ends.length === 2 && ends.every((f) => f.strips === 1) && sum(ends, (f) => f.widthM) <= s.cover.rollWidthM;
-  const endUsed = sideBySide ? Math.max(...ends.map((f) => f.lengthM)) * s.cover.rollWidthM : sum(ends, (f) => rollAreaM2(f, s.cover.rollWidthM));
-  const roofM2 = sum(
+  const sideBySide = ends.length === 2 && ends.every((f) => f.strips === 1) && sumOf(ends, (f) => f.widthM) <= s.cover.rollWidthM;
+  const endUsed = sideBySide ? Math.max(...ends.map((f) => f.lengthM)) * s.cover.rollWidthM : sumOf(ends, (f) => rollAreaM2(f, s.cover.rollWidthM));
+  const roofM2 = sumOf(
     g.faces.filter((f) => f.role === 'roof'),
     (f) => f.grossM2,
   );
@@ -75,7 +74,7 @@ const film = ({ structure: s, geometry: g }: NeedsInput): Need[] => {
       'F1',
       over,
       g.coverM2 - endM2,
-      sum(over, (f) => rollAreaM2(f, s.cover.rollWidthM)),
+      sumOf(over, (f) => rollAreaM2(f, s.cover.rollWidthM)),
       s,
     ),
     filmLine('film-ends', 'F2', ends, endM2, endUsed, s),
@@ -110,8 +109,8 @@ const timber = ({ cutting }: NeedsInput): Need[] =>
     const parts = cutting.parts.filter((p) => p.material === material);
     if (parts.length === 0) return [];
     const boards = cutting.boards.filter((b) => b.material === material);
-    const need = sum(parts, (p) => (p.lengthMm * p.count) / 1000);
-    const unplaced = sum(
+    const need = sumOf(parts, (p) => (p.lengthMm * p.count) / 1000);
+    const unplaced = sumOf(
       cutting.unplaced.filter((u) => u.material === material),
       (u) => (u.lengthMm * u.count) / 1000,
     );
@@ -119,13 +118,13 @@ const timber = ({ cutting }: NeedsInput): Need[] =>
     const tags = [...new Set(boards.flatMap((b) => b.stockTag ?? []))];
     const reclaimed = tags.map((tag) => ({
       tag,
-      amount: sum(
+      amount: sumOf(
         boards.filter((b) => b.stockTag === tag),
         (b) => b.lengthMm / 1000,
       ),
       pieces: boards.filter((b) => b.stockTag === tag).length,
     }));
-    const planned = sum(boards, (b) => b.lengthMm / 1000) + unplaced;
+    const planned = sumOf(boards, (b) => b.lengthMm / 1000) + unplaced;
     // Laths split and snap: the plan is never trusted below the usual allowance.
     const wanted = material === 'batten.19x38' ? Math.max(planned, need * (1 + WASTE.battenCuttingFrac)) : planned;
     const boughtPieceM = boughtBoards[0] ? boughtBoards[0].lengthMm / 1000 : null;
@@ -172,7 +171,7 @@ const openings = ({ geometry }: NeedsInput): Need[] => {
             group: 'openings',
             material: 'seal.strip',
             unit: 'm',
-            need: sum(doors, (o) => 2 * (o.widthM + o.heightM)),
+            need: sumOf(doors, (o) => 2 * (o.widthM + o.heightM)),
             wasteFrac: WASTE.meshLapFrac,
             wasteReason: 'cuttingEnds',
           }),
@@ -202,7 +201,7 @@ const anchors = ({ structure: s, geometry: g }: NeedsInput): Need[] => {
 
 /** Length of diagonal: those of the survey, or one in each end bay of both sides where there are none. */
 const bracingM = ({ structure: s, geometry: g }: NeedsInput): number => {
-  const drawn = sum(
+  const drawn = sumOf(
     g.members.filter((m) => m.role === 'brace'),
     (m) => m.lengthM,
   );
@@ -213,16 +212,16 @@ const fixings = (input: NeedsInput): Need[] => {
   const { geometry: g, fastening, cutting } = input;
   const each = (lineId: string, material: MaterialKey, need: number, wasteFrac: number) =>
     line({ lineId, group: 'fixings', material, unit: 'each', need, wasteFrac, wasteReason: 'spares' });
-  const framingParts = sum(
+  const framingParts = sumOf(
     cutting.parts.filter((p) => p.use !== 'batten'),
     (p) => p.count,
   );
-  const touchingM = sum(
+  const touchingM = sumOf(
     g.members.filter((m) => m.role === 'rafter' || m.role === 'bow' || m.role === 'ridge'),
     (m) => m.lengthM,
   );
   const paintedM2 =
-    sum(
+    sumOf(
       g.members.filter((m) => m.role === 'nailer'),
       (m) => m.lengthM,
     ) * ALLOWANCE.nailerGirthM;
@@ -246,7 +245,7 @@ const fixings = (input: NeedsInput): Need[] => {
 };
 
 const groundAndSundries = ({ structure: s, geometry: g }: NeedsInput): Need[] => {
-  const barrels = sum(s.waterStores, (w) => w.count);
+  const barrels = sumOf(s.waterStores, (w) => w.count);
   return [
     ...(s.floor === 'gravel'
       ? [

@@ -1,5 +1,6 @@
 import type { Note, SiteInputs, WindBasis } from '@lathwork/model';
 import { GUST_LIMIT_MPERS, GUST_OVER_TEN_MINUTES, SERVICE_WIND } from '../data/wind-coefficients.js';
+import { notesOf } from './room.js';
 
 /** How the wind of a site enters the calculation, or why it cannot. */
 export type WindApproach =
@@ -7,7 +8,7 @@ export type WindApproach =
   | { standard: 'EN 1991-1-4'; basicMPerS: number; conversion: string; notes: Note[] }
   | { standard: 'none'; conversion: string; notes: Note[] };
 
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({ code: `wind.${code}`, severity, room: 'wind', params });
+const note = notesOf('wind');
 const refused = (conversion: string, notes: Note[]): WindApproach => ({ standard: 'none', conversion, notes });
 
 const isEuropean = (edition: string): boolean => /\bEN\b|1991|eurocode/i.test(edition);

@@ -13,7 +13,7 @@ import {
 import { tubeSection } from '../data/tubes.js';
 import { GRAVITY_M_PER_S2 } from '../physics/statics.js';
 import type { SourceId } from '../sources/bibliography.js';
-import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
+import { notesOf, outsideValidity, type RoomModel, type RoomOutput } from './room.js';
 import { windApproach, type WindApproach } from './wind-basis.js';
 import { asceVariants, enVariants, recalledRaise, sectionOf, type WindShape, type WindVariant } from './wind-cases.js';
 import { archCp, claddingRoofGcp, claddingWallGcp } from './wind-coefficients.js';
@@ -39,7 +39,7 @@ export const MODEL = {
 } as const satisfies RoomModel;
 
 const EN_TERRAIN_OF: Readonly<Record<SiteInputs['exposure'], EnTerrain>> = { B: 'III', C: 'II', D: '0' };
-const note = (code: string, severity: Note['severity'], params: Note['params'] = {}): Note => ({ code: `wind.${code}`, severity, room: 'wind', params });
+const note = notesOf('wind');
 
 /** Own weight: weighed, or the length of the frame's tubes times their weight, or nothing. Film and boards are not counted. */
 const deadLoad = (structure: StructureInputs, geometry: GeometryResult): { deadN: number | null; notes: Note[] } => {
