@@ -135,7 +135,7 @@ describe('drawings of any shelter the contract lets through', () => {
         expect(isWritten(texts, shelter.structure.widthM)).toBe(true);
         expect(isWritten(texts, shelter.structure.lengthM)).toBe(true);
       }),
-      { numRuns: 70, endOnFailure: true, seed: 32 },
+      { numRuns: 50, endOnFailure: true, seed: 32 },
     );
   });
 
@@ -148,7 +148,7 @@ describe('drawings of any shelter the contract lets through', () => {
         const zones = fastenZones({ shelter, units: u, boxMm, fastening: { zones: ZONES } as unknown as FasteningResult });
         sound({ ...zones, scale: null, fit: 'notToScale' }, boxMm);
       }),
-      { numRuns: 100, endOnFailure: true, seed: 33 },
+      { numRuns: 60, endOnFailure: true, seed: 33 },
     );
   });
 

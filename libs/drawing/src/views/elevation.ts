@@ -21,7 +21,7 @@ import { ENGLISH, type Words } from '../words.js';
 import { drawWall } from './wall.js';
 import {
   alongWall,
-  bulgeM,
+  bulgeRoomMm,
   compassWord,
   headingFor,
   headWidth,
@@ -132,7 +132,7 @@ function chainsAt(o: ElevationOptions, seen: readonly SeenOpening[], k: number, 
 const hostRoomM = (o: ElevationOptions): number => (o.shelter.structure.kind === 'leanTo' && (o.view === 'front' || o.view === 'back') ? HOST_M : 0);
 
 /** An arch that bulges over its foot needs room beside an end view too. */
-const bulgeRoomM = (o: ElevationOptions): number => (o.view === 'front' || o.view === 'back' ? bulgeM(o.shelter) : 0);
+const bulgeMm = (o: ElevationOptions, k: number): number => (o.view === 'front' || o.view === 'back' ? bulgeRoomMm(o.shelter, k) : 0);
 
 const depthOf = (layouts: readonly ChainLayout[], edgeMm: number): number =>
   layouts.reduce((sum, l, i) => sum + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM) + l.extraMm, 0) + (layouts.length > 0 ? edgeMm : 0);
@@ -151,7 +151,7 @@ function layoutAt(o: ElevationOptions, title: string, seen: readonly SeenOpening
   const first = chainsAt(o, seen, k, { ox: 0, ground: 0, limits: [-beside, span * k + beside], level });
   const nameRoom = Math.max(0, ...first.left.map((l) => textWidth(l.name, 'small b') / 2 - EDGE_MM + 1));
   const host = hostRoomM(o) * k;
-  const bulge = bulgeRoomM(o) * k;
+  const bulge = bulgeMm(o, k);
   const left =
     bulge +
     Math.max(
@@ -181,7 +181,7 @@ function drawChains(plate: Plate, o: ElevationOptions, l: Layout): void {
     at += layout.extraMm;
   });
   const host = hostRoomM(o) * k;
-  const bulge = bulgeRoomM(o) * k;
+  const bulge = bulgeMm(o, k);
   let x = ox - bulge - (o.view === 'back' ? host : 0);
   chains.left.forEach(({ layout, name }, i) => {
     x -= i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;

@@ -5,7 +5,7 @@ import { atLargestScale, firstThatFits, fitOf, LEVELS, orNull, ring, scaleAt, sk
 import type { Drawing, ViewOptions, XY } from '../types.js';
 import { ENGLISH, type Words } from '../words.js';
 import { floorPlan } from './inside.js';
-import { band, bulgeM, headingFor, headWidth, HOST_M, hostName, profile, topM, tubeM } from './shelter.js';
+import { band, bulgeRoomMm, headingFor, headWidth, HOST_M, hostName, profile, topM, tubeM } from './shelter.js';
 import { HATCH, textWidth } from '../primitives.js';
 
 const GROUND_MM = 2.4;
@@ -46,7 +46,7 @@ function layoutAt(o: ViewOptions, k: number, words: Words, level: Level): Layout
     rows.reduce((sum, r, i) => sum + r.extraMm + (i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM), beyondChain(rows.at(-1)) + 0.6);
   const first = build(0, 0);
   const host = structure.kind === 'leanTo' ? (HOST_M + 0.05) * k : 0;
-  const bulge = bulgeM(o.shelter) * k;
+  const bulge = bulgeRoomMm(o.shelter, k);
   const ox = 7 + more + bulge;
   const widthMm = Math.max(ox + w * k + bulge + host + depth(first.right), headWidth(words.section, scaleAt(k), o.heading ?? true));
   const top = headingFor(words.section, widthMm, scaleAt(k), words, o.heading ?? true).heightMm + 9 + more;
@@ -144,7 +144,7 @@ function drawAt(o: ViewOptions, l: Layout, level: Level, words: Words): Drawing 
     drawChain(plate, layout, { at, from: i === 0 ? l.ground + GROUND_MM : at - 3.2, side: 1 });
     at += layout.extraMm;
   });
-  const edge = P(w, 0)[0] + bulgeM(o.shelter) * l.k + (structure.kind === 'leanTo' ? HOST_M * l.k : 0);
+  const edge = P(w, 0)[0] + bulgeRoomMm(o.shelter, l.k) + (structure.kind === 'leanTo' ? HOST_M * l.k : 0);
   let x = edge;
   l.right.forEach((layout, i) => {
     x += i === 0 ? FIRST_CHAIN_MM : NEXT_CHAIN_MM;

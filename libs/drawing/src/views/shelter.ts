@@ -72,6 +72,10 @@ export function bulgeM(shelter: Shelter): number {
   return out < 1e-6 ? 0 : out + tubeM(shelter);
 }
 
+/** The margin of a view holds a small bulge; only what is more needs room. */
+const BULGE_HELD_MM = 4;
+export const bulgeRoomMm = (shelter: Shelter, k: number): number => Math.max(0, bulgeM(shelter) * k - BULGE_HELD_MM);
+
 /** True bearing that a wall faces. */
 export function wallBearingDeg(view: ViewName, { structure }: Shelter): number {
   const turn = { front: 0, left: 90, back: 180, right: 270 }[view];
