@@ -25,7 +25,7 @@ export const workPages = {
     or: 'or',
     onePerson: '1 person',
     cardPage: 'Card {n}, page {page}',
-    turnOver: 'Read this page first. The steps are on card {n}, page 2.',
+    turnOver: 'Read this page first. It goes on with card {n}, page {page}.',
     noWind: 'no wind limit',
     stopLead: 'the work if',
     order: 'Do this, in this order',

@@ -163,9 +163,12 @@ const OnePage = ({
   </>
 );
 
-const PageOneOfTwo = ({ view, id }: { view: CardView; id: string }): VNode => (
+const TurnOver = ({ view, page }: { view: CardView; page: number }): VNode => <p class="word">{fill(w.turnOver, { n: view.number, page: page + 1 })}</p>;
+
+/** The first page of a card that takes more than one; with more than two, its warnings stand on the pages between. */
+const FirstPage = ({ view, id, pages: total }: { view: CardView; id: string; pages: number }): VNode => (
   <>
-    <Head view={view} id={id} page={1} pages={2} />
+    <Head view={view} id={id} page={1} pages={total} />
     <Facts view={view} />
     <Stops view={view} />
     <div class="card">
@@ -173,17 +176,53 @@ const PageOneOfTwo = ({ view, id }: { view: CardView; id: string }): VNode => (
         <Tools view={view} />
       </div>
       <div class="main wide">
-        <Before view={view} />
-        <Cares view={view} />
+        {total > 2 ? null : (
+          <>
+            <Before view={view} />
+            <Cares view={view} />
+          </>
+        )}
       </div>
     </div>
-    <p class="word">{fill(w.turnOver, { n: view.number })}</p>
+    <TurnOver view={view} page={1} />
   </>
 );
 
-const PageTwoOfTwo = ({ ctx, view, id, heightMm, picture }: { ctx: Context; view: CardView; id: string; heightMm: number; picture: Picture }): VNode => (
+/** One of several pages of warnings: an even share of what is to be checked before the start, and of what may hurt. */
+const WarningsPage = ({ view, id, page, pages: total }: { view: CardView; id: string; page: number; pages: number }): VNode => {
+  const middle = total - 2;
+  const share = Math.ceil((view.before.length + view.cares.length) / middle);
+  const [from, to] = [(page - 2) * share, (page - 1) * share];
+  const part: CardView = {
+    ...view,
+    before: view.before.slice(from, to),
+    cares: view.cares.slice(Math.max(0, from - view.before.length), Math.max(0, to - view.before.length)),
+  };
+  return (
+    <>
+      <Head view={view} id={id} page={page} pages={total} />
+      <div>
+        <Before view={part} />
+      </div>
+      <div class="cares">
+        <Cares view={part} />
+      </div>
+      <TurnOver view={view} page={page} />
+    </>
+  );
+};
+
+interface LastPageProps {
+  ctx: Context;
+  view: CardView;
+  id: string;
+  pages: number;
+  heightMm: number;
+  picture: Picture;
+}
+const LastPage = ({ ctx, view, id, pages: total, heightMm, picture }: LastPageProps): VNode => (
   <>
-    <Head view={view} id={id} page={2} pages={2} />
+    <Head view={view} id={id} page={total} pages={total} />
     {picture(ctx.portrait.widthMm, heightMm)}
     <div>
       <Order view={view} />
@@ -207,7 +246,9 @@ export function cardPart(ctx: Context, drawings: Drawings, stage: Stage, isFirst
       const form = cardForm(shortening);
       const heightMm = Math.min(PICTURE_MAX_MM, form.pictureMinMm + spare);
       if (form.pages === 1) return <OnePage ctx={ctx} view={view} id={name} form={form} heightMm={heightMm} picture={picture} />;
-      return page === 1 ? <PageOneOfTwo view={view} id={name} /> : <PageTwoOfTwo ctx={ctx} view={view} id={name} heightMm={heightMm} picture={picture} />;
+      if (page === 1) return <FirstPage view={view} id={name} pages={form.pages} />;
+      if (page < form.pages) return <WarningsPage view={view} id={name} page={page} pages={form.pages} />;
+      return <LastPage ctx={ctx} view={view} id={name} pages={form.pages} heightMm={heightMm} picture={picture} />;
     },
   };
 }

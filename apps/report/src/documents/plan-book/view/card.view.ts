@@ -35,7 +35,8 @@ export interface CardForm {
   notes: boolean;
   /** Warnings across both columns, above picture and steps, instead of in the side column. */
   across: boolean;
-  pages: 1 | 2;
+  /** From three pages on, the warnings have pages of their own between the tools and the steps. */
+  pages: number;
   pictureMinMm: number;
 }
 const FORMS: readonly CardForm[] = [
@@ -45,6 +46,9 @@ const FORMS: readonly CardForm[] = [
   { notes: true, across: true, pages: 1, pictureMinMm: 34 },
   { notes: false, across: true, pages: 1, pictureMinMm: 30 },
   { notes: true, across: false, pages: 2, pictureMinMm: 60 },
+  { notes: true, across: false, pages: 3, pictureMinMm: 60 },
+  { notes: true, across: false, pages: 4, pictureMinMm: 60 },
+  { notes: true, across: false, pages: 6, pictureMinMm: 60 },
 ];
 export const CARD_SHORTENINGS = FORMS.length;
 export const cardForm = (shortening: number): CardForm => FORMS[shortening] ?? FORMS[0] ?? { notes: true, across: false, pages: 2, pictureMinMm: 60 };
