@@ -6,15 +6,45 @@ const not = (...allowed) => `^libs/(?!(${allowed.join('|')})/)|^apps/`;
 /** @type {import('dependency-cruiser').IConfiguration} */
 export default {
   forbidden: [
-    { name: 'units-depends-on-nothing', severity: 'error', comment: 'units is the bottom of the house', from: { path: lib('units') }, to: { path: not('units') } },
-    { name: 'model-depends-on-units', severity: 'error', comment: 'model holds nouns; only units lies under it', from: { path: lib('model') }, to: { path: not('model', 'units') } },
+    {
+      name: 'units-depends-on-nothing',
+      severity: 'error',
+      comment: 'units is the bottom of the house',
+      from: { path: lib('units') },
+      to: { path: not('units') },
+    },
+    {
+      name: 'model-depends-on-units',
+      severity: 'error',
+      comment: 'model holds nouns; only units lies under it',
+      from: { path: lib('model') },
+      to: { path: not('model', 'units') },
+    },
     { name: 'formats-depends-on-model', severity: 'error', from: { path: lib('formats') }, to: { path: not('formats', 'model', 'units') } },
     { name: 'calc-depends-on-model', severity: 'error', from: { path: lib('calc') }, to: { path: not('calc', 'model', 'units') } },
     { name: 'drawing-depends-on-model', severity: 'error', from: { path: lib('drawing') }, to: { path: not('drawing', 'model', 'units') } },
-    { name: 'apps-do-not-meet', severity: 'error', comment: 'api and report speak over HTTP only', from: { path: '^apps/([^/]+)/' }, to: { path: '^apps/', pathNot: '^apps/$1/' } },
-    { name: 'report-computes-nothing', severity: 'error', comment: 'the report app sets type; it never calculates a plan', from: { path: '^apps/report/' }, to: { path: '^libs/(calc|formats)/' } },
+    {
+      name: 'apps-do-not-meet',
+      severity: 'error',
+      comment: 'api and report speak over HTTP only',
+      from: { path: '^apps/([^/]+)/' },
+      to: { path: '^apps/', pathNot: '^apps/$1/' },
+    },
+    {
+      name: 'report-computes-nothing',
+      severity: 'error',
+      comment: 'the report app sets type; it never calculates a plan',
+      from: { path: '^apps/report/' },
+      to: { path: '^libs/(calc|formats)/' },
+    },
     { name: 'libs-know-no-app', severity: 'error', from: { path: '^libs/' }, to: { path: '^apps/|^tests/|^tools/' } },
-    { name: 'pure-libs-touch-no-machine', severity: 'error', comment: 'no Node core module in a pure library', from: { path: '^libs/' }, to: { dependencyTypes: NODE_CORE } },
+    {
+      name: 'pure-libs-touch-no-machine',
+      severity: 'error',
+      comment: 'no Node core module in a pure library',
+      from: { path: '^libs/' },
+      to: { dependencyTypes: NODE_CORE },
+    },
     {
       name: 'rooms-do-not-meet',
       severity: 'error',
@@ -22,8 +52,18 @@ export default {
       from: { path: '^libs/calc/src/rooms/([a-z]+)[^/]*\\.ts$' },
       to: { path: '^libs/calc/src/rooms/', pathNot: '^libs/calc/src/rooms/($1[^/]*|room)\\.ts$' },
     },
-    { name: 'only-the-chain-knows-the-order', severity: 'error', from: { path: '^libs/calc/src/', pathNot: '^libs/calc/src/(chain/|index\\.ts$)' }, to: { path: '^libs/calc/src/chain/' } },
-    { name: 'physics-lies-under-rooms', severity: 'error', from: { path: '^libs/calc/src/(physics|data|sources)/' }, to: { path: '^libs/calc/src/(rooms|chain)/' } },
+    {
+      name: 'only-the-chain-knows-the-order',
+      severity: 'error',
+      from: { path: '^libs/calc/src/', pathNot: '^libs/calc/src/(chain/|index\\.ts$)' },
+      to: { path: '^libs/calc/src/chain/' },
+    },
+    {
+      name: 'physics-lies-under-rooms',
+      severity: 'error',
+      from: { path: '^libs/calc/src/(physics|data|sources)/' },
+      to: { path: '^libs/calc/src/(rooms|chain)/' },
+    },
     {
       name: 'prisma-in-repositories-only',
       severity: 'error',
@@ -42,7 +82,13 @@ export default {
     { name: 'platform-knows-no-domain', severity: 'error', from: { path: '^apps/api/src/platform/' }, to: { path: '^apps/api/src/domains/' } },
     { name: 'report-has-no-database', severity: 'error', from: { path: '^apps/report/' }, to: { path: 'node_modules/(pg|@prisma|graphile-worker)/' } },
     { name: 'no-circles', severity: 'error', from: { path: '^(apps|libs)/' }, to: { circular: true } },
-    { name: 'by-the-door', severity: 'error', comment: 'a library is entered by its index', from: { path: '^(apps|libs)/([^/]+)/' }, to: { path: '^libs/[^/]+/src/(?!index\\.ts$)', pathNot: '^libs/$2/' } },
+    {
+      name: 'by-the-door',
+      severity: 'error',
+      comment: 'a library is entered by its index',
+      from: { path: '^(apps|libs)/([^/]+)/' },
+      to: { path: '^libs/[^/]+/src/(?!index\\.ts$)', pathNot: '^libs/$2/' },
+    },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },

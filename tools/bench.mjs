@@ -19,11 +19,14 @@ for (const file of readdirSync(join(root, 'tests/bench')).filter((f) => f.endsWi
 }
 mkdirSync(join(root, 'out'), { recursive: true });
 writeFileSync(join(root, 'out/bench.json'), JSON.stringify(rows, null, 1) + '\n');
-const met = ({ judge, target, ...row }) => (target ? ((target.min ?? -Infinity) <= row[judge] && row[judge] <= (target.max ?? Infinity) ? 'met' : 'MISSED') : '');
+const met = ({ judge, target, ...row }) =>
+  target ? ((target.min ?? -Infinity) <= row[judge] && row[judge] <= (target.max ?? Infinity) ? 'met' : 'MISSED') : '';
 const show = (n) => (n === undefined ? '' : n >= 100 ? n.toFixed(0) : n.toPrecision(3));
 console.log(`${'what'.padEnd(58)}${'value'.padStart(10)} ${'unit'.padEnd(10)}${'baseline'.padStart(10)}${'ratio'.padStart(8)}  target`);
 for (const r of rows) {
-  const target = r.target ? `${r.judge} ${r.target.min !== undefined ? `>= ${r.target.min} ` : ''}${r.target.max !== undefined ? `<= ${r.target.max} ` : ''}${met(r)}` : '';
+  const target = r.target
+    ? `${r.judge} ${r.target.min !== undefined ? `>= ${r.target.min} ` : ''}${r.target.max !== undefined ? `<= ${r.target.max} ` : ''}${met(r)}`
+    : '';
   console.log(`${r.name.padEnd(58)}${show(r.value).padStart(10)} ${r.unit.padEnd(10)}${show(r.baseline).padStart(10)}${show(r.ratio).padStart(8)}  ${target}`);
 }
 console.log(`\nout/bench.json holds ${rows.length} figures.`);

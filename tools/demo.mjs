@@ -20,7 +20,9 @@ const rows = [];
 let failure;
 try {
   for (const example of exampleGardens()) {
-    const { builds, api } = await step(`loading ${example.garden.name} (invented)`, () => loadGarden(product.apiUrl, product.operatorToken, example, (line) => process.stderr.write(`    ${line}\n`)));
+    const { builds, api } = await step(`loading ${example.garden.name} (invented)`, () =>
+      loadGarden(product.apiUrl, product.operatorToken, example, (line) => process.stderr.write(`    ${line}\n`)),
+    );
     for (const build of builds) {
       const t0 = performance.now();
       const ready = await step(`computing the plan of ${build.name}`, () => plan(api, build.id));
@@ -30,7 +32,13 @@ try {
         const { record, bytes } = await step(`printing it on ${wish.paper}, ${wish.units} units`, () => document(api, ready.id, wish));
         const name = `${example.file}-${build.name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}-${wish.paper}.pdf`;
         writeFileSync(join(out, name), bytes);
-        rows.push({ file: relative(root, join(out, name)), pages: record.pages, kilobytes: Math.round(bytes.length / 1024), plan: seconds(t1 - t0), print: seconds(performance.now() - t2) });
+        rows.push({
+          file: relative(root, join(out, name)),
+          pages: record.pages,
+          kilobytes: Math.round(bytes.length / 1024),
+          plan: seconds(t1 - t0),
+          print: seconds(performance.now() - t2),
+        });
       }
     }
   }

@@ -11,7 +11,12 @@ const refuse = (message) => {
 if (!file) refuse('Name a JSON file of PlanInputs (its schema: docs/api/plan-inputs.schema.json), or - for standard input.');
 
 await setUp();
-const [{ computePlan }, { PlanInputsSchema }, { Ajv2020 }, formats] = await Promise.all([import('@lathwork/calc'), import('@lathwork/model'), import('ajv/dist/2020.js'), import('ajv-formats')]);
+const [{ computePlan }, { PlanInputsSchema }, { Ajv2020 }, formats] = await Promise.all([
+  import('@lathwork/calc'),
+  import('@lathwork/model'),
+  import('ajv/dist/2020.js'),
+  import('ajv-formats'),
+]);
 
 let inputs;
 try {

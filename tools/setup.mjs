@@ -6,7 +6,10 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { node, root, run, step } from './lib/steps.mjs';
 
-const sha = (...files) => createHash('sha256').update(files.map((f) => readFileSync(join(root, f))).join('\n')).digest('hex');
+const sha = (...files) =>
+  createHash('sha256')
+    .update(files.map((f) => readFileSync(join(root, f))).join('\n'))
+    .digest('hex');
 const stampFile = (name) => join(root, 'node_modules', '.lathwork', name);
 const isStamped = (name, value) => existsSync(stampFile(name)) && readFileSync(stampFile(name), 'utf8') === value;
 const stamp = (name, value) => {
@@ -38,7 +41,9 @@ export async function generate() {
 
 /** Compiles libraries and apps, in their order, from cache where nothing changed. */
 export const build = () =>
-  step('compiling', () => node(['node_modules/nx/dist/bin/nx.js', 'run-many', '-t', 'build', '--output-style=stream'], { log: 'build.log', env: { NX_DAEMON: 'false' } }));
+  step('compiling', () =>
+    node(['node_modules/nx/dist/bin/nx.js', 'run-many', '-t', 'build', '--output-style=stream'], { log: 'build.log', env: { NX_DAEMON: 'false' } }),
+  );
 
 export async function setUp() {
   await install();

@@ -9,7 +9,9 @@ await setUp();
 const { startProduct } = await import('./lib/services.mjs');
 const { client, exampleGardens, loadGarden } = await import('./lib/example.mjs');
 
-const product = await step('starting the database, the API and the report app', () => startProduct({ apiPort: Number(process.env.PORT ?? 8080), logLevel: process.env.LOG_LEVEL ?? 'info' }));
+const product = await step('starting the database, the API and the report app', () =>
+  startProduct({ apiPort: Number(process.env.PORT ?? 8080), logLevel: process.env.LOG_LEVEL ?? 'info' }),
+);
 let stopping = false;
 const stop = async () => {
   if (stopping) return;

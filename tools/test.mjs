@@ -23,7 +23,8 @@ for (const [title, args] of gates) {
   );
 }
 const data = resolve(process.env.LATHWORK_DATA ?? join(root, '..', 'shared', 'data'));
-if (!existsSync(data)) console.error(`The open data folder is not at hand (LATHWORK_DATA, default ../shared/data): checks that read it are skipped and say so.`);
+if (!existsSync(data))
+  console.error(`The open data folder is not at hand (LATHWORK_DATA, default ../shared/data): checks that read it are skipped and say so.`);
 const tests = await jest([]);
 passed += tests.passed;
 failed += tests.failed;

@@ -35,10 +35,18 @@ export async function bench(add) {
     const fifty = (url, options) => async () => {
       for (let i = 0; i < 50; i++) await (await fetch(url, options)).text();
     };
-    add({ name: '50 plan reads, against a bare HTTP server with no SQL', unit: 'ms', judge: 'ratio', ...(await paired(fifty(`${product.apiUrl}/v1/plans/${ready.id}`, { headers }), fifty(bare.url), { runs: 9, warmUp: 2 })) });
+    add({
+      name: '50 plan reads, against a bare HTTP server with no SQL',
+      unit: 'ms',
+      judge: 'ratio',
+      ...(await paired(fifty(`${product.apiUrl}/v1/plans/${ready.id}`, { headers }), fifty(bare.url), { runs: 9, warmUp: 2 })),
+    });
     bare.close();
 
-    const near = await timed(() => fetch(`${product.apiUrl}/v1/climate/stations?near=39.93,-104.58&limit=5`, { headers }).then((r) => r.text()), { runs: 60, warmUp: 10 });
+    const near = await timed(() => fetch(`${product.apiUrl}/v1/climate/stations?near=39.93,-104.58&limit=5`, { headers }).then((r) => r.text()), {
+      runs: 60,
+      warmUp: 10,
+    });
     add({ name: 'nearest stations over REST, p50', value: quantile(near, 0.5), unit: 'ms', judge: 'value', target: { max: 50 } });
   } finally {
     await product.stop();

@@ -36,7 +36,8 @@ export async function bench(add) {
     ...(await paired(
       () => {
         // The sum is used, so that the work cannot be optimised away.
-        for (let h = 0; h < 8760; h++) checksum += sunPosition({ latitudeDeg: 39.93, solarHour: h % 24, declination: declinationDeg(1 + Math.floor(h / 24)) }).zenithDeg;
+        for (let h = 0; h < 8760; h++)
+          checksum += sunPosition({ latitudeDeg: 39.93, solarHour: h % 24, declination: declinationDeg(1 + Math.floor(h / 24)) }).zenithDeg;
       },
       () => {
         for (let h = 0; h < 8760; h++) {

@@ -15,11 +15,23 @@ const OFFENCES: Record<string, { file: string; text: string }> = {
   'libs-know-no-app': { file: 'libs/drawing/src/app.ts', text: `import { api } from '../../../apps/api/src/thing.js';\nexport const x = api;` },
   'pure-libs-touch-no-machine': { file: 'libs/calc/src/machine.ts', text: `import { readFileSync } from 'node:fs';\nexport const x = readFileSync;` },
   'rooms-do-not-meet': { file: 'libs/calc/src/rooms/wind.ts', text: `import { snow } from './snow.js';\nexport const x = snow;` },
-  'only-the-chain-knows-the-order': { file: 'libs/calc/src/rooms/frost.ts', text: `import { chain } from '../chain/compute-plan.js';\nexport const x = chain;` },
+  'only-the-chain-knows-the-order': {
+    file: 'libs/calc/src/rooms/frost.ts',
+    text: `import { chain } from '../chain/compute-plan.js';\nexport const x = chain;`,
+  },
   'physics-lies-under-rooms': { file: 'libs/calc/src/physics/bad.ts', text: `import { snow } from '../rooms/snow.js';\nexport const x = snow;` },
-  'prisma-in-repositories-only': { file: 'apps/api/src/domains/sites/sites.service.ts', text: `import { PrismaClient } from '@prisma/client';\nexport const x = PrismaClient;` },
-  'domains-meet-through-the-read-door': { file: 'apps/api/src/domains/plans/plans.service.ts', text: `import { x as s } from '../sites/sites.service.js';\nexport const x = s;` },
-  'controllers-ask-services': { file: 'apps/api/src/domains/sites/sites.controller.ts', text: `import { repo } from './sites.repository.js';\nexport const x = repo;` },
+  'prisma-in-repositories-only': {
+    file: 'apps/api/src/domains/sites/sites.service.ts',
+    text: `import { PrismaClient } from '@prisma/client';\nexport const x = PrismaClient;`,
+  },
+  'domains-meet-through-the-read-door': {
+    file: 'apps/api/src/domains/plans/plans.service.ts',
+    text: `import { x as s } from '../sites/sites.service.js';\nexport const x = s;`,
+  },
+  'controllers-ask-services': {
+    file: 'apps/api/src/domains/sites/sites.controller.ts',
+    text: `import { repo } from './sites.repository.js';\nexport const x = repo;`,
+  },
   'platform-knows-no-domain': { file: 'apps/api/src/platform/bad.ts', text: `import { x as s } from '../domains/sites/sites.read.js';\nexport const x = s;` },
   'report-has-no-database': { file: 'apps/report/src/database.ts', text: `import pg from 'pg';\nexport const x = pg;` },
   'no-circles': { file: 'libs/units/src/about.ts', text: `import { x } from './round.js';\nexport const y = () => x;` },
@@ -58,7 +70,11 @@ beforeAll(() => {
   symlinkSync(join(root, 'node_modules'), join(place, 'node_modules'));
   let out: string;
   try {
-    out = execFileSync(process.execPath, [join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs'), '--config', '.dependency-cruiser.mjs', '--output-type', 'json', 'apps', 'libs'], { cwd: place, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1 << 26 });
+    out = execFileSync(
+      process.execPath,
+      [join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs'), '--config', '.dependency-cruiser.mjs', '--output-type', 'json', 'apps', 'libs'],
+      { cwd: place, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1 << 26 },
+    );
   } catch (e) {
     out = String((e as { stdout?: string }).stdout ?? '');
   }

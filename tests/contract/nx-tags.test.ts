@@ -49,7 +49,8 @@ test('no project depends on a room that its tag does not allow', () => {
 });
 
 test('the graph is a real one: the api is seen to depend on calc and the model on units', () => {
-  const targets = (room: string) => Object.entries(graph.dependencies).flatMap(([from, deps]) => (roomOf(from) === room ? deps.map((d) => roomOf(d.target)) : []));
+  const targets = (room: string) =>
+    Object.entries(graph.dependencies).flatMap(([from, deps]) => (roomOf(from) === room ? deps.map((d) => roomOf(d.target)) : []));
   expect(targets('room:api')).toContain('room:calc');
   expect(targets('room:model')).toContain('room:units');
 });

@@ -7,19 +7,59 @@ type Json = Record<string, unknown>;
 
 /** Names of plain counts, versions and dimensionless factors: everything else that is a number must say its unit. */
 const WITHOUT_UNIT = new Set([
-  'schemaVersion', 'version', 'revision', 'attempt', 'seed', 'draws', 'nodes', 'pages', 'limit', 'status', 'bytes', 'number', 'stageNumber', 'month', 'year',
-  'count', 'people', 'strips', 'seams', 'screws', 'packs', 'crewMin', 'crewBest', 'chartStartMonth', 'coldestMonth', 'hottestMonth', 'dayOfYear',
-  'lowerBoundBoards', 'boughtBoards', 'minor', 'rate', 'cp', 'exposure', 'thermal', 'importance', 'slope', 'factorOfSafety',
+  'schemaVersion',
+  'version',
+  'revision',
+  'attempt',
+  'seed',
+  'draws',
+  'nodes',
+  'pages',
+  'limit',
+  'status',
+  'bytes',
+  'number',
+  'stageNumber',
+  'month',
+  'year',
+  'count',
+  'people',
+  'strips',
+  'seams',
+  'screws',
+  'packs',
+  'crewMin',
+  'crewBest',
+  'chartStartMonth',
+  'coldestMonth',
+  'hottestMonth',
+  'dayOfYear',
+  'lowerBoundBoards',
+  'boughtBoards',
+  'minor',
+  'rate',
+  'cp',
+  'exposure',
+  'thermal',
+  'importance',
+  'slope',
+  'factorOfSafety',
   'workDays',
   // an amount stands beside a `unit` field that names its unit
-  'amount', 'need', 'wanted', 'toBuy', 'packAmount', 'boughtAmount',
+  'amount',
+  'need',
+  'wanted',
+  'toBuy',
+  'packAmount',
+  'boughtAmount',
   // free parameters of a note or a problem: their own names carry the suffix, checked where notes are worded
   'params',
 ]);
 /** Members of a range take the unit of the name above them. */
 const INHERITS = new Set(['p10', 'p50', 'p90', 'low', 'likely', 'high']);
 
-const isNumber = (s: Json): boolean => s['type'] === 'number' || s['type'] === 'integer' || (Array.isArray(s['type']) && s['type'].some((t) => t === 'number' || t === 'integer'));
+const isNumber = (s: Json): boolean =>
+  s['type'] === 'number' || s['type'] === 'integer' || (Array.isArray(s['type']) && s['type'].some((t) => t === 'number' || t === 'integer'));
 
 /** Walks a JSON Schema and reports each number whose name does not carry its unit, or carries another one. */
 const faultsOf = (schema: unknown, name: string, at: string, out: string[] = []): string[] => {

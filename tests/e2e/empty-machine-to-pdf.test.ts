@@ -54,7 +54,7 @@ test('from an empty database to a printed plan, twice the same file, and hidden 
   expect(b.record.sha256).toBe(a.record.sha256);
   const pdf = mupdf.Document.openDocument(a.bytes, 'application/pdf');
   expect(pdf.countPages()).toBe(a.record.pages);
-  const cover = pdf.loadPage(0).toStructuredText().asText().replaceAll(/\s+/g, ' ');
+  const cover = pdf.loadPage(0).toStructuredText('preserve-whitespace').asText().replaceAll(/\s+/g, ' ');
   expect(cover).toContain(second.garden.name);
   expect(cover).toMatch(/not an engineer.s design/i);
 

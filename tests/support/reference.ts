@@ -53,7 +53,9 @@ export const differences = (got: CheckValue, expected: CheckValue, tol: Toleranc
   }
   if (typeof expected === 'object' && expected !== null && typeof got === 'object' && got !== null) {
     const g = got as Record<string, CheckValue>;
-    return Object.entries(expected as Record<string, CheckValue>).flatMap(([key, e]) => (key in g ? differences(g[key] as CheckValue, e, tol, `${at}.${key}`) : [`${at}.${key}: missing`]));
+    return Object.entries(expected as Record<string, CheckValue>).flatMap(([key, e]) =>
+      key in g ? differences(g[key] as CheckValue, e, tol, `${at}.${key}`) : [`${at}.${key}: missing`],
+    );
   }
   return got === expected ? [] : [`${at}: got ${JSON.stringify(got)}, expected ${JSON.stringify(expected)}`];
 };
@@ -75,7 +77,16 @@ export const referenceTable = (title: string, checks: readonly ReferenceCheck[])
       ids.add(c.id);
       if (c.source.trim().length < 4) throw new Error(`${title}: ${c.id} has no source`);
       if (c.tolerance.why.trim().length < 4) throw new Error(`${title}: ${c.id} does not say why its tolerance is what it is`);
-      const row = { id: c.id, room: c.room, kind: c.kind, source: c.source, fromMemory: c.fromMemory ?? false, unit: c.unit, expected: c.expected, tolerance: c.tolerance };
+      const row = {
+        id: c.id,
+        room: c.room,
+        kind: c.kind,
+        source: c.source,
+        fromMemory: c.fromMemory ?? false,
+        unit: c.unit,
+        expected: c.expected,
+        tolerance: c.tolerance,
+      };
       if (c.skip) {
         record({ ...row, got: null, pass: null, skipped: c.skip });
         test.skip(`${c.id} (${c.kind}): ${c.skip}`, () => undefined);

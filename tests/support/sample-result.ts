@@ -51,12 +51,56 @@ function geometry(inputs: PlanInputs): PlanResult['geometry'] {
     faces: [
       { faceId: 'front', role: 'wall', azimuthDeg: 90, tiltDeg: 90, grossM2: 7.2, openingsM2: 2.92, netM2: 4.28, corners: front },
       { faceId: 'back', role: 'wall', azimuthDeg: 270, tiltDeg: 90, grossM2: 7.2, openingsM2: 0.24, netM2: 6.96, corners: front.map((p) => ({ ...p, yM: l })) },
-      { faceId: 'left', role: 'wall', azimuthDeg: 180, tiltDeg: 90, grossM2: 12.08, openingsM2: 0, netM2: 12.08, corners: [at(0, 0, 0), at(0, l, 0), at(0, l, e), at(0, 0, e)] },
-      { faceId: 'right', role: 'wall', azimuthDeg: 0, tiltDeg: 90, grossM2: 12.08, openingsM2: 0, netM2: 12.08, corners: [at(w, 0, 0), at(w, l, 0), at(w, l, e), at(w, 0, e)] },
-      { faceId: 'roofLeft', role: 'roof', azimuthDeg: 180, tiltDeg: 26.6, grossM2: 10.4, openingsM2: 0, netM2: 10.4, corners: [at(0, 0, e), at(0, l, e), at(w / 2, l, r), at(w / 2, 0, r)] },
-      { faceId: 'roofRight', role: 'roof', azimuthDeg: 0, tiltDeg: 26.6, grossM2: 10.4, openingsM2: 0, netM2: 10.4, corners: [at(w, 0, e), at(w, l, e), at(w / 2, l, r), at(w / 2, 0, r)] },
+      {
+        faceId: 'left',
+        role: 'wall',
+        azimuthDeg: 180,
+        tiltDeg: 90,
+        grossM2: 12.08,
+        openingsM2: 0,
+        netM2: 12.08,
+        corners: [at(0, 0, 0), at(0, l, 0), at(0, l, e), at(0, 0, e)],
+      },
+      {
+        faceId: 'right',
+        role: 'wall',
+        azimuthDeg: 0,
+        tiltDeg: 90,
+        grossM2: 12.08,
+        openingsM2: 0,
+        netM2: 12.08,
+        corners: [at(w, 0, 0), at(w, l, 0), at(w, l, e), at(w, 0, e)],
+      },
+      {
+        faceId: 'roofLeft',
+        role: 'roof',
+        azimuthDeg: 180,
+        tiltDeg: 26.6,
+        grossM2: 10.4,
+        openingsM2: 0,
+        netM2: 10.4,
+        corners: [at(0, 0, e), at(0, l, e), at(w / 2, l, r), at(w / 2, 0, r)],
+      },
+      {
+        faceId: 'roofRight',
+        role: 'roof',
+        azimuthDeg: 0,
+        tiltDeg: 26.6,
+        grossM2: 10.4,
+        openingsM2: 0,
+        netM2: 10.4,
+        corners: [at(w, 0, e), at(w, l, e), at(w / 2, l, r), at(w / 2, 0, r)],
+      },
     ],
-    posts: bowsAtM.flatMap((y, i) => (['A', 'B'] as const).map((row) => ({ postId: `${row}${i + 1}`, row, number: i + 1, at: at(row === 'A' ? 0 : w, y, 0), tributaryM: i === 0 || i === bowsAtM.length - 1 ? 1.016 : 2.032 }))),
+    posts: bowsAtM.flatMap((y, i) =>
+      (['A', 'B'] as const).map((row) => ({
+        postId: `${row}${i + 1}`,
+        row,
+        number: i + 1,
+        at: at(row === 'A' ? 0 : w, y, 0),
+        tributaryM: i === 0 || i === bowsAtM.length - 1 ? 1.016 : 2.032,
+      })),
+    ),
     members,
     bowProfile: [at(0, 0, 0), at(0, 0, e), at(w / 2, 0, r), at(w, 0, e), at(w, 0, 0)],
     openings: openings.map((o) => ({
@@ -65,7 +109,12 @@ function geometry(inputs: PlanInputs): PlanResult['geometry'] {
       headroomM: 0.2,
       areaM2: o.widthM * o.heightM,
       freeAreaM2: o.widthM * o.heightM * o.freeOpenFrac,
-      corners: [at(o.offsetM, o.wall === 'back' ? l : 0, o.bottomM), at(o.offsetM + o.widthM, o.wall === 'back' ? l : 0, o.bottomM), at(o.offsetM + o.widthM, o.wall === 'back' ? l : 0, o.bottomM + o.heightM), at(o.offsetM, o.wall === 'back' ? l : 0, o.bottomM + o.heightM)],
+      corners: [
+        at(o.offsetM, o.wall === 'back' ? l : 0, o.bottomM),
+        at(o.offsetM + o.widthM, o.wall === 'back' ? l : 0, o.bottomM),
+        at(o.offsetM + o.widthM, o.wall === 'back' ? l : 0, o.bottomM + o.heightM),
+        at(o.offsetM, o.wall === 'back' ? l : 0, o.bottomM + o.heightM),
+      ],
     })),
     filmSheets: [
       { sheetId: 'F1', covers: 'overTheTop', lengthM: 6.7, widthM: 7.97, strips: 2, seams: 1, seamLapM: 0.3, cutAreaM2: 56.3 },
@@ -175,8 +224,24 @@ function loads(g: PlanResult['geometry']): Pick<PlanResult, 'wind' | 'snow' | 'a
       meanRoofHeightM: g.meanRoofHeightM,
       deadLoadN: 900,
       cases: [
-        { caseId: 'normalFromLeft/enclosed', direction: 'normalFromLeft', enclosure: 'enclosed', upliftN: 12_400, shearN: 9100, overturningNm: 17_000, surfaces: [{ surface: 'roofLeft', cp: -0.9, netPa: -940 }] },
-        { caseId: 'parallel/partiallyEnclosed', direction: 'parallel', enclosure: 'partiallyEnclosed', upliftN: 17_500, shearN: 5200, overturningNm: 21_000, surfaces: [{ surface: 'roofLeft', cp: -0.9, netPa: -1260 }] },
+        {
+          caseId: 'normalFromLeft/enclosed',
+          direction: 'normalFromLeft',
+          enclosure: 'enclosed',
+          upliftN: 12_400,
+          shearN: 9100,
+          overturningNm: 17_000,
+          surfaces: [{ surface: 'roofLeft', cp: -0.9, netPa: -940 }],
+        },
+        {
+          caseId: 'parallel/partiallyEnclosed',
+          direction: 'parallel',
+          enclosure: 'partiallyEnclosed',
+          upliftN: 17_500,
+          shearN: 5200,
+          overturningNm: 21_000,
+          surfaces: [{ surface: 'roofLeft', cp: -0.9, netPa: -1260 }],
+        },
       ],
       posts: g.posts.map((p) => ({ postId: p.postId, upliftN: uplift(p.postId), horizontalN: 700, governedBy: 'parallel/partiallyEnclosed' })),
       totalUpliftN: 17_500,
@@ -187,7 +252,19 @@ function loads(g: PlanResult['geometry']): Pick<PlanResult, 'wind' | 'snow' | 'a
         { zone: 'corner', surface: 'roof', suctionPa: 1240 },
       ],
     },
-    snow: { verdict: 'notAssessed', standard: 'ASCE 7-16', groundPa: 1680, flatRoofPa: 1410, slopedPa: 1300, unbalancedPa: null, factors: { exposure: 1, thermal: 1.2, importance: 0.8, slope: 0.92 }, bowMomentNm: 820, bowCapacityNm: null, clearAt: null, driftFlag: false },
+    snow: {
+      verdict: 'notAssessed',
+      standard: 'ASCE 7-16',
+      groundPa: 1680,
+      flatRoofPa: 1410,
+      slopedPa: 1300,
+      unbalancedPa: null,
+      factors: { exposure: 1, thermal: 1.2, importance: 0.8, slope: 0.92 },
+      bowMomentNm: 820,
+      bowCapacityNm: null,
+      clearAt: null,
+      driftFlag: false,
+    },
     anchorage: {
       verdict: 'marginal',
       rated: true,
@@ -195,7 +272,13 @@ function loads(g: PlanResult['geometry']): Pick<PlanResult, 'wind' | 'snow' | 'a
       capacityEachN: 1800,
       factorOfSafety: 1.5,
       capacityBasis: 'pullCheck',
-      posts: g.posts.map((p) => ({ postId: p.postId, demandN: uplift(p.postId), capacityN: 1800, demandRatio: uplift(p.postId) / 1800, verdict: uplift(p.postId) > 1620 ? ('marginal' as const) : ('noRedFlag' as const) })),
+      posts: g.posts.map((p) => ({
+        postId: p.postId,
+        demandN: uplift(p.postId),
+        capacityN: 1800,
+        demandRatio: uplift(p.postId) / 1800,
+        verdict: uplift(p.postId) > 1620 ? ('marginal' as const) : ('noRedFlag' as const),
+      })),
       wouldHold: [
         { kind: 'augerTorque', torqueNm: 160, massKg: null, count: null },
         { kind: 'ballast', torqueNm: null, massKg: 351, count: 2 },
@@ -221,7 +304,17 @@ function loads(g: PlanResult['geometry']): Pick<PlanResult, 'wind' | 'snow' | 'a
   };
 }
 
-const line = (lineId: string, group: TakeOffLine['group'], material: TakeOffLine['material'], mark: string | null, unit: TakeOffLine['unit'], need: number, have: number, cash: number | null, tag: string | null): TakeOffLine => ({
+const line = (
+  lineId: string,
+  group: TakeOffLine['group'],
+  material: TakeOffLine['material'],
+  mark: string | null,
+  unit: TakeOffLine['unit'],
+  need: number,
+  have: number,
+  cash: number | null,
+  tag: string | null,
+): TakeOffLine => ({
   lineId,
   group,
   material,
@@ -261,8 +354,22 @@ function materials(inputs: PlanInputs): Pick<PlanResult, 'takeOff' | 'cutting' |
     line('barrels', 'water', 'barrel.water', 'M1', 'each', 3, 3, 0, 'BR-1'),
     line('thermo', 'sundries', 'thermometer.minMax', null, 'each', 1, 0, 14, null),
   ];
-  const part = (letter: string, use: CutPart['use'], forOpening: string | null, lengthMm: number, count: number): CutPart => ({ letter, partId: `${use}-${letter}`, use, forOpening, material: 'board.38x89', lengthMm, count });
-  const parts = [part('A', 'header', 'D1', 940, 2), part('B', 'jamb', 'D1', 2096, 2), part('C', 'stud', 'W1', 1981, 2), part('D', 'openingSill', 'W1', 711, 1), part('E', 'openingSill', 'W2', 610, 1)];
+  const part = (letter: string, use: CutPart['use'], forOpening: string | null, lengthMm: number, count: number): CutPart => ({
+    letter,
+    partId: `${use}-${letter}`,
+    use,
+    forOpening,
+    material: 'board.38x89',
+    lengthMm,
+    count,
+  });
+  const parts = [
+    part('A', 'header', 'D1', 940, 2),
+    part('B', 'jamb', 'D1', 2096, 2),
+    part('C', 'stud', 'W1', 1981, 2),
+    part('D', 'openingSill', 'W1', 711, 1),
+    part('E', 'openingSill', 'W2', 610, 1),
+  ];
   return {
     takeOff: { lines, unpricedCount: 1 },
     cutting: {
@@ -270,7 +377,18 @@ function materials(inputs: PlanInputs): Pick<PlanResult, 'takeOff' | 'cutting' |
       boards: [
         { boardId: 'BD-1/1', stockTag: 'BD-1', material: 'board.38x89', lengthMm: 2300, kerfMm: 3, cuts: [{ letter: 'B', lengthMm: 2096 }], offcutMm: 201 },
         { boardId: 'BD-1/2', stockTag: 'BD-1', material: 'board.38x89', lengthMm: 2300, kerfMm: 3, cuts: [{ letter: 'B', lengthMm: 2096 }], offcutMm: 201 },
-        { boardId: 'new/1', stockTag: null, material: 'board.38x89', lengthMm: 2440, kerfMm: 3, cuts: [{ letter: 'A', lengthMm: 940 }, { letter: 'A', lengthMm: 940 }], offcutMm: 554 },
+        {
+          boardId: 'new/1',
+          stockTag: null,
+          material: 'board.38x89',
+          lengthMm: 2440,
+          kerfMm: 3,
+          cuts: [
+            { letter: 'A', lengthMm: 940 },
+            { letter: 'A', lengthMm: 940 },
+          ],
+          offcutMm: 554,
+        },
         { boardId: 'new/2', stockTag: null, material: 'board.38x89', lengthMm: 2440, kerfMm: 3, cuts: [{ letter: 'C', lengthMm: 1981 }], offcutMm: 456 },
         { boardId: 'new/3', stockTag: null, material: 'board.38x89', lengthMm: 2440, kerfMm: 3, cuts: [{ letter: 'C', lengthMm: 1981 }], offcutMm: 456 },
       ],
@@ -312,7 +430,16 @@ function materials(inputs: PlanInputs): Pick<PlanResult, 'takeOff' | 'cutting' |
   };
 }
 
-const task = (taskId: Task['taskId'], number: number, after: Task['after'], dayOf: Task['day'], likelyH: number, windMaxMPerS: number | null, tools: string[], needs: Task['gate']['needs'] = []): Task => ({
+const task = (
+  taskId: Task['taskId'],
+  number: number,
+  after: Task['after'],
+  dayOf: Task['day'],
+  likelyH: number,
+  windMaxMPerS: number | null,
+  tools: string[],
+  needs: Task['gate']['needs'] = [],
+): Task => ({
   taskId,
   number,
   after,
@@ -341,16 +468,49 @@ function schedule(): PlanResult['schedule'] {
     task('battens', 10, ['mainCover'], 'cover', 4, 3.1, ['drill']),
     task('finish', 11, ['battens'], 'finish', 2, null, ['thermometer'], ['sunnyHour']),
   ];
-  const stage = (stageNumber: number, stageId: string, dayOf: Stage['day'], ids: Stage['tasks'], parts: Stage['parts']): Stage => ({ stageNumber, stageId, day: dayOf, tasks: ids, parts });
+  const stage = (stageNumber: number, stageId: string, dayOf: Stage['day'], ids: Stage['tasks'], parts: Stage['parts']): Stage => ({
+    stageNumber,
+    stageId,
+    day: dayOf,
+    tasks: ids,
+    parts,
+  });
   return {
     tasks,
     stages: [
       stage(1, 'paper', 'paper', ['permission'], []),
       stage(2, 'prep', 'prep', ['intake', 'denail'], []),
       stage(3, 'ground', 'ground', ['stakeOut', 'anchors'], [{ mark: 'G1', lineId: 'anchors' }]),
-      stage(4, 'frame', 'frame', ['erect', 'brace'], [{ mark: 'T1', lineId: 'frame' }, { mark: 'X1', lineId: 'brace' }]),
-      stage(5, 'doors', 'frame', ['doors'], [{ mark: 'D1', lineId: 'door' }, { mark: 'W1', lineId: 'windows' }]),
-      stage(6, 'cover', 'cover', ['mainCover', 'battens'], [{ mark: 'F1', lineId: 'film' }, { mark: 'C1', lineId: 'batten' }]),
+      stage(
+        4,
+        'frame',
+        'frame',
+        ['erect', 'brace'],
+        [
+          { mark: 'T1', lineId: 'frame' },
+          { mark: 'X1', lineId: 'brace' },
+        ],
+      ),
+      stage(
+        5,
+        'doors',
+        'frame',
+        ['doors'],
+        [
+          { mark: 'D1', lineId: 'door' },
+          { mark: 'W1', lineId: 'windows' },
+        ],
+      ),
+      stage(
+        6,
+        'cover',
+        'cover',
+        ['mainCover', 'battens'],
+        [
+          { mark: 'F1', lineId: 'film' },
+          { mark: 'C1', lineId: 'batten' },
+        ],
+      ),
       stage(7, 'finish', 'finish', ['finish'], [{ mark: null, lineId: 'thermo' }]),
     ],
     totalHours: { lowH: 22.5, likelyH: 45, highH: 90 },
@@ -361,7 +521,13 @@ function schedule(): PlanResult['schedule'] {
   };
 }
 
-const note = (code: string, severity: Note['severity'], room: Note['room'], params: Note['params'] = {}, extra: Partial<Note> = {}): Note => ({ code, severity, room, params, ...extra });
+const note = (code: string, severity: Note['severity'], room: Note['room'], params: Note['params'] = {}, extra: Partial<Note> = {}): Note => ({
+  code,
+  severity,
+  room,
+  params,
+  ...extra,
+});
 
 /** Stock and people as the sample inputs have them. */
 export function sampleResult(inputs: PlanInputs = sampleInputs()): PlanResult {
@@ -389,11 +555,23 @@ export function sampleResult(inputs: PlanInputs = sampleInputs()): PlanResult {
     ],
     reviewBlocked: false,
     sources: [
-      { sourceId: 'ASCE-7-16', title: 'Minimum Design Loads and Associated Criteria for Buildings and Other Structures', publisher: 'American Society of Civil Engineers', year: 2017, supersededBy: 'ASCE 7-22', quality: 'published' },
-      { sourceId: 'NDS-2018', title: 'National Design Specification for Wood Construction', publisher: 'American Wood Council', year: 2018, quality: 'published' },
+      {
+        sourceId: 'ASCE-7-16',
+        title: 'Minimum Design Loads and Associated Criteria for Buildings and Other Structures',
+        publisher: 'American Society of Civil Engineers',
+        year: 2017,
+        supersededBy: 'ASCE 7-22',
+        quality: 'published',
+      },
+      {
+        sourceId: 'NDS-2018',
+        title: 'National Design Specification for Wood Construction',
+        publisher: 'American Wood Council',
+        year: 2018,
+        quality: 'published',
+      },
       { sourceId: 'JUDGE-CREW', title: 'Crew sizes and hours of small volunteer builds', publisher: 'this project', year: 2026, quality: 'judgement' },
       { sourceId: 'MEM-1', title: 'Heat limits of fruiting crops', publisher: 'extension practice', year: null, quality: 'memory' },
     ],
   };
 }
-

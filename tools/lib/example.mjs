@@ -10,7 +10,12 @@ export function client(apiUrl, key) {
   const call = async (method, path, body, headers = {}) => {
     const answer = await fetch(apiUrl + path, {
       method,
-      headers: { authorization: `Bearer ${key}`, accept: 'application/json, application/problem+json', ...(body ? { 'content-type': 'application/json' } : {}), ...headers },
+      headers: {
+        authorization: `Bearer ${key}`,
+        accept: 'application/json, application/problem+json',
+        ...(body ? { 'content-type': 'application/json' } : {}),
+        ...headers,
+      },
       ...(body ? { body: JSON.stringify(body) } : {}),
     });
     if (!answer.ok) {

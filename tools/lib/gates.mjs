@@ -7,7 +7,10 @@ import { root } from './steps.mjs';
 export const gates = [
   ['format', ['node_modules/prettier/bin/prettier.cjs', '--check', '.', '--log-level', 'warn']],
   ['lint', ['node_modules/eslint/bin/eslint.js', '.', '--max-warnings', '0']],
-  ['dependency rules', ['node_modules/dependency-cruiser/bin/dependency-cruise.mjs', '--config', '.dependency-cruiser.mjs', 'apps', 'libs', 'prisma', 'tests', 'tools']],
+  [
+    'dependency rules',
+    ['node_modules/dependency-cruiser/bin/dependency-cruise.mjs', '--config', '.dependency-cruiser.mjs', 'apps', 'libs', 'prisma', 'tests', 'tools'],
+  ],
   ['type check of the tests', ['node_modules/typescript/bin/tsc', '-p', 'tests', '--noEmit']],
 ];
 
@@ -17,11 +20,23 @@ export function jest(folders, env = {}) {
   mkdirSync(join(root, '.data'), { recursive: true });
   rmSync(report, { force: true });
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, ['--experimental-vm-modules', '--no-warnings=ExperimentalWarning', 'node_modules/jest/bin/jest.js', ...folders, '--json', `--outputFile=${report}`, '--maxWorkers=2'], {
-      cwd: root,
-      env: { ...process.env, ...env },
-      stdio: ['ignore', 'ignore', 'inherit'],
-    });
+    const child = spawn(
+      process.execPath,
+      [
+        '--experimental-vm-modules',
+        '--no-warnings=ExperimentalWarning',
+        'node_modules/jest/bin/jest.js',
+        ...folders,
+        '--json',
+        `--outputFile=${report}`,
+        '--maxWorkers=2',
+      ],
+      {
+        cwd: root,
+        env: { ...process.env, ...env },
+        stdio: ['ignore', 'ignore', 'inherit'],
+      },
+    );
     child.on('close', () => {
       let counted;
       try {

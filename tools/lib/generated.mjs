@@ -7,7 +7,9 @@ const schemaText = (schema) => JSON.stringify({ $schema: DIALECT, ...schema }, n
 const cell = (s) => String(s ?? '').replaceAll('|', '\\|');
 
 const sourcesText = (sources) => {
-  const rows = sources.map((s) => `| ${s.sourceId} | ${cell(s.title)} | ${cell(s.publisher)} | ${s.year ?? 'undated'} | ${s.quality} | ${cell(s.supersededBy)} |`);
+  const rows = sources.map(
+    (s) => `| ${s.sourceId} | ${cell(s.title)} | ${cell(s.publisher)} | ${s.year ?? 'undated'} | ${s.quality} | ${cell(s.supersededBy)} |`,
+  );
   const weak = sources.filter((s) => s.quality === 'memory' || s.quality === 'judgement');
   return [
     '# Sources',

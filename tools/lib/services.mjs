@@ -38,7 +38,7 @@ function launch(name, script, env) {
 }
 
 async function ready(service, url, timeoutMs = 120_000) {
-  for (const until = performance.now() + timeoutMs; performance.now() < until; ) {
+  for (const until = performance.now() + timeoutMs; performance.now() < until;) {
     if (service.failure()) throw service.failure();
     const answer = await fetch(url, { signal: AbortSignal.timeout(2000) }).catch(() => undefined);
     if (answer?.ok) return;
@@ -66,7 +66,12 @@ export async function startProduct({ apiPort, embeddedDir, durable = true, logLe
   const [reportSecret, operatorToken] = [secret(), secret()];
   const reportUrl = `http://127.0.0.1:${reportPort}`;
   const apiUrl = `http://127.0.0.1:${port}`;
-  const report = launch('report', 'apps/report/dist/main.js', { REPORT_HOST: '127.0.0.1', REPORT_PORT: String(reportPort), REPORT_SECRET: reportSecret, REPORT_LOG_LEVEL: 'info' });
+  const report = launch('report', 'apps/report/dist/main.js', {
+    REPORT_HOST: '127.0.0.1',
+    REPORT_PORT: String(reportPort),
+    REPORT_SECRET: reportSecret,
+    REPORT_LOG_LEVEL: 'info',
+  });
   const api = launch('api', 'apps/api/dist/main.js', {
     HOST: '127.0.0.1',
     PORT: String(port),

@@ -47,6 +47,21 @@ export const AMOUNT_UNITS = ['each', 'm', 'm2', 'm3', 'L', 'kg', 'set', 'lump'] 
 export type AmountUnit = (typeof AMOUNT_UNITS)[number];
 export const AmountUnitSchema = oneOf(...AMOUNT_UNITS);
 
-export const CROP_KEYS = ['lettuce', 'spinach', 'kale', 'pea', 'radish', 'carrot', 'onion', 'broccoli', 'potato', 'tomato', 'pepper', 'cucumber', 'bean', 'basil'] as const;
+export const CROP_KEYS = [
+  'lettuce',
+  'spinach',
+  'kale',
+  'pea',
+  'radish',
+  'carrot',
+  'onion',
+  'broccoli',
+  'potato',
+  'tomato',
+  'pepper',
+  'cucumber',
+  'bean',
+  'basil',
+] as const;
 export type CropKey = (typeof CROP_KEYS)[number];
 export const CropKeySchema = oneOf(...CROP_KEYS);

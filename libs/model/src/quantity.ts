@@ -17,16 +17,14 @@ export const orUnknown = <T extends TSchema>(schema: T) => Type.Union([schema, T
 /** A value that may have no record (a missing climate month, a price nobody has asked for). */
 export const orNull = <T extends TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
 
-export const oneOf = <T extends string>(...values: readonly T[]) =>
-  Type.Unsafe<T>(Type.Union(values.map((v) => Type.Literal(v))));
+export const oneOf = <T extends string>(...values: readonly T[]) => Type.Unsafe<T>(Type.Union(values.map((v) => Type.Literal(v))));
 
 export const object = <P extends Record<string, TSchema>>(properties: P) => Type.Object(properties, { additionalProperties: false });
 
 export const list = <T extends TSchema>(schema: T, maxItems = 1000) => Type.Array(schema, { maxItems });
 
 /** Low, likely and high ends of an estimate: the 10th, 50th and 90th percentile of the runs behind it. */
-export const range = <U extends UnitSymbol>(unit: U) =>
-  object({ p10: quantity(unit), p50: quantity(unit), p90: quantity(unit) });
+export const range = <U extends UnitSymbol>(unit: U) => object({ p10: quantity(unit), p50: quantity(unit), p90: quantity(unit) });
 export interface Range<U extends UnitSymbol> {
   p10: Quantity<U>;
   p50: Quantity<U>;

@@ -80,7 +80,14 @@ export const limitRoom = (limits: readonly LimitLine[], units: UnitSystem): numb
 const limitText = (l: LimitLine, units: UnitSystem): string => `${temperature(l.valueC, units)} (${temperature(l.valueC, units === 'us' ? 'metric' : 'us')})`;
 
 /** Broken lines across the chart; the names are moved apart where limits lie close, each tied to its line by a short pointer. Returns those that found no room. */
-export function drawLimits(plate: Plate, axis: TemperatureAxis, frame: Frame, limits: readonly LimitLine[], units: UnitSystem, blanks: readonly Rect[]): string[] {
+export function drawLimits(
+  plate: Plate,
+  axis: TemperatureAxis,
+  frame: Frame,
+  limits: readonly LimitLine[],
+  units: UnitSystem,
+  blanks: readonly Rect[],
+): string[] {
   const onAxis = limits.filter((l) => l.valueC >= axis.lowC - 1e-6 && l.valueC <= axis.highC + 1e-6);
   const room = Math.max(0, Math.floor((frame.bottom + 1.5 - frame.top + 3) / LIMIT_STEP_MM + 1 + 1e-9));
   const inside = onAxis.slice(0, room);

@@ -128,5 +128,7 @@ export function climateChart(o: ClimateChartOptions): Drawing {
     ),
   ];
   const gone = missing.map((i) => words.months[g.monthAt(i) - 1]).join(', ');
-  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${parts.filter((s) => s !== null).join('; ')}${gone === '' ? '' : `; ${gone}: ${words.noRecord}`}.`, null, { unplaced });
+  return plate.finish(o.boxMm.wMm, o.boxMm.hMm, `${parts.filter((s) => s !== null).join('; ')}${gone === '' ? '' : `; ${gone}: ${words.noRecord}`}.`, null, {
+    unplaced,
+  });
 }

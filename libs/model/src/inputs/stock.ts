@@ -4,7 +4,20 @@ import { isoDate, list, MoneySchema, object, oneOf, orNull, orUnknown, quantity,
 
 export const STOCK_KINDS = ['door', 'window', 'barrel', 'frame', 'tube', 'board', 'batten', 'sheet', 'film', 'anchor', 'hardware', 'other'] as const;
 
-export const HAZARDS = ['leadPaintAssumed', 'leadPaintFound', 'treatedWoodOld', 'treatedWoodCopper', 'creosote', 'glassUnknown', 'glassAnnealed', 'barrelContentsUnknown', 'mould', 'asbestosPuttyPossible', 'nails', 'pvcContact'] as const;
+export const HAZARDS = [
+  'leadPaintAssumed',
+  'leadPaintFound',
+  'treatedWoodOld',
+  'treatedWoodCopper',
+  'creosote',
+  'glassUnknown',
+  'glassAnnealed',
+  'barrelContentsUnknown',
+  'mould',
+  'asbestosPuttyPossible',
+  'nails',
+  'pvcContact',
+] as const;
 export type Hazard = (typeof HAZARDS)[number];
 
 /** One thing, or one lot of alike things, from the pile. Sizes are actual millimetres as measured. */

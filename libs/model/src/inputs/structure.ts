@@ -90,7 +90,10 @@ export const StructureInputsSchema = object({
   /** Stations of the bows or posts along y, from 0 to the length. */
   bowsAtM: Type.Array(quantity('m', { minimum: 0, maximum: 60 }), { minItems: 2, maxItems: 60 }),
   /** Measured lengths of the two rafters where they were measured: they must close. */
-  measuredRaftersM: Type.Union([object({ leftM: quantity('m', { minimum: 0.1, maximum: 12 }), rightM: quantity('m', { minimum: 0.1, maximum: 12 }) }), Type.Null()]),
+  measuredRaftersM: Type.Union([
+    object({ leftM: quantity('m', { minimum: 0.1, maximum: 12 }), rightM: quantity('m', { minimum: 0.1, maximum: 12 }) }),
+    Type.Null(),
+  ]),
   tube: TubeSchema,
   frameMassKg: orUnknown(quantity('kg', { minimum: 1, maximum: 5000 })),
   frameStockTag: Type.Union([text(20), Type.Null()]),
@@ -104,6 +107,13 @@ export const StructureInputsSchema = object({
   waterStores: list(WaterStoreSchema, 20),
   anchor: AnchorSchema,
   /** Lean-to only: what it leans on. */
-  hostWall: Type.Union([object({ material: oneOf('masonry', 'timber', 'unknown'), heightM: quantity('m', { minimum: 1, maximum: 30 }), roofShedsOntoIt: oneOf('yes', 'no', 'unknown') }), Type.Null()]),
+  hostWall: Type.Union([
+    object({
+      material: oneOf('masonry', 'timber', 'unknown'),
+      heightM: quantity('m', { minimum: 1, maximum: 30 }),
+      roofShedsOntoIt: oneOf('yes', 'no', 'unknown'),
+    }),
+    Type.Null(),
+  ]),
 });
 export type StructureInputs = Static<typeof StructureInputsSchema>;

@@ -57,7 +57,10 @@ export const ThermalResultSchema = object({
   months: list(ThermalMonthSchema, 12),
   crops: list(CropLimitSchema, 60),
   /** The inputs that the night result hangs on most, with their rank correlation to it. */
-  drivers: list(object({ input: oneOf('airLeaks', 'wind', 'sky', 'filmState', 'soilConductivity', 'deepSoil', 'solarCapture', 'massCoupling'), rankRatio: quantity('1') }), 8),
+  drivers: list(
+    object({ input: oneOf('airLeaks', 'wind', 'sky', 'filmState', 'soilConductivity', 'deepSoil', 'solarCapture', 'massCoupling'), rankRatio: quantity('1') }),
+    8,
+  ),
   vents: object({
     freeM2: quantity('m2'),
     topM2: quantity('m2'),

@@ -158,9 +158,7 @@ function drawingsFor(ctx: Context): Drawings {
       const parts = partsOn(ctx, stage);
       // In a small picture a mark may find no place; the parts list beside it names the same things.
       // A day that builds nothing (papers, sorting, handing over) shows the finished shelter: it is what the work is for.
-      return parts.today.size === 0
-        ? picture(boxMm)
-        : framePicture({ ...view, boxMm, ...parts, marks: marksToday(marks, parts.today) });
+      return parts.today.size === 0 ? picture(boxMm) : framePicture({ ...view, boxMm, ...parts, marks: marksToday(marks, parts.today) });
     },
     cutDiagrams: (boxMm) => cutDiagrams({ boards: ctx.result.cutting.boards, units, widthMm: boxMm.wMm, maxHeightMm: boxMm.hMm }),
     climateChart: (box, withRain) =>
