@@ -124,6 +124,7 @@ const Risks = ({ view }: { view: LookView }): VNode | null =>
   );
 
 const PICTURE_MIN_MM = 40;
+const PICTURE_LEAST_MM = 26;
 
 export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
   return {
@@ -134,7 +135,10 @@ export function lookPart(ctx: Context, drawings: Drawings): FixedPart {
     shortenings: LOOK_SHORTENINGS,
     render: (spare, shortening) => {
       const view = lookView(ctx, shortening);
-      const picture = drawings.pictorial({ wMm: ctx.portrait.widthMm - 78, hMm: PICTURE_MIN_MM + Math.min(spare * 0.6, 30) });
+      const picture = drawings.pictorial({
+        wMm: ctx.portrait.widthMm - 78,
+        hMm: (shortening >= 5 ? PICTURE_LEAST_MM : PICTURE_MIN_MM) + Math.min(spare * 0.6, 30),
+      });
       return (
         <>
           <SheetHead

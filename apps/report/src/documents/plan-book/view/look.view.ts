@@ -95,7 +95,7 @@ function willNot(ctx: Context): string[] {
   return out;
 }
 
-const ASKS_SHOWN = [3, 2, 1, 0, 0] as const;
+const ASKS_SHOWN = [3, 2, 1, 0, 0, 0, 0] as const;
 export const LOOK_SHORTENINGS = ASKS_SHOWN.length;
 /** In its shortest form a risk is told by its first sentence. */
 const firstSentence = (text: string): string => /^.*?[.?!](?=\s|$)/.exec(text)?.[0] ?? text;
@@ -112,10 +112,13 @@ export function lookView(ctx: Context, shortening = 0): LookView {
     facts: facts(ctx),
     expect: expectRows(ctx),
     costTitle: budget.oldestPriceOn === null ? w.costsNoDate : fill(w.costs, { date: budget.oldestPriceOn }),
-    costRows: budget.lines.map((l) => cells(GROUP_WORDS[l.group], l.reclaimedMinor, l.cashMinor, l.inKindMinor)),
+    // A row of nothing but dashes goes first when the page is full.
+    costRows: budget.lines
+      .filter((l) => shortening < 5 || l.reclaimedMinor !== 0 || l.cashMinor !== 0 || l.inKindMinor !== 0)
+      .map((l) => cells(GROUP_WORDS[l.group], l.reclaimedMinor, l.cashMinor, l.inKindMinor)),
     costTotal: cells(w.total, budget.reclaimedMinor, budget.cashMinor, budget.inKindMinor),
     unpriced: budget.unpricedCount === 0 ? null : budget.unpricedCount === 1 ? w.unpricedOne : fill(w.unpriced, { count: budget.unpricedCount }),
-    willNot: shortening >= 4 ? willNot(ctx).slice(0, 3) : willNot(ctx),
+    willNot: willNot(ctx).slice(0, shortening >= 6 ? 2 : shortening >= 4 ? 3 : undefined),
     asks: notes
       .filter((n) => n.severity === 'ask')
       .slice(0, ASKS_SHOWN[shortening] ?? 0)
@@ -124,7 +127,7 @@ export function lookView(ctx: Context, shortening = 0): LookView {
       const note = notes.find((n) => n.code === risk.code);
       return {
         head: RISK_HEADS[risk.room],
-        text: note === undefined ? '' : shortening >= 1 ? firstSentence(noteText(note, ctx.fig)) : noteText(note, ctx.fig),
+        text: note === undefined || shortening >= 6 ? '' : shortening >= 1 ? firstSentence(noteText(note, ctx.fig)) : noteText(note, ctx.fig),
       };
     }),
   };
