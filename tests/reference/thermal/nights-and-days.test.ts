@@ -111,7 +111,7 @@ const checks: ReferenceCheck[] = [
     room: 'thermal',
     kind: 'regression',
     id: 'thermal-frozen-night-and-day',
-    source: 'Own output before the solver was made faster; says that the equations are the same, not that they are right',
+    source: 'Own output, frozen: a faster solver must give the same; it says nothing of being right',
     unit: 'degC',
     expected: [-10.364749353322715, 31.946511344249323],
     tolerance: { abs: 1e-6, why: 'another order of sums moves the thirteenth digit' },
