@@ -2,7 +2,6 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import {
   anchorMap,
-  DoesNotFitError,
   elevation,
   filmLayout,
   framePicture,
@@ -38,14 +37,6 @@ function sound(d: Drawing): void {
   expect(collisions(d.svg)).toEqual([]);
   expect(outside(d.svg, d.widthMm, d.heightMm)).toEqual([]);
 }
-const orRefused = (draw: () => Drawing): Drawing | null => {
-  try {
-    return draw();
-  } catch (error) {
-    if (error instanceof DoesNotFitError) return null;
-    throw error;
-  }
-};
 const within = (d: Drawing, box: { wMm: number; hMm: number }): void => {
   expect(d.widthMm).toBeLessThanOrEqual(box.wMm + 1e-6);
   expect(d.heightMm).toBeLessThanOrEqual(box.hMm + 1e-6);
@@ -64,23 +55,18 @@ describe('drawings of random shelters', () => {
   });
 
   test('the same of the plan', () => {
-    let bareOnes = 0;
     fc.assert(
       fc.property(shelters, units, fc.oneof(fc.integer({ min: 0, max: 359 }), fc.constant('unknown' as const)), (shelter, u, stormWindFromDeg) => {
         const d = planView({ shelter, units: u, boxMm: BOX, stormWindFromDeg, marks: [{ label: 'M1', source: 'pile', target: 'barrel' }] });
         sound(d);
         within(d, BOX);
         expect(d.svg.includes('unknown</text>')).toBe(stormWindFromDeg === 'unknown');
-        const bare = orRefused(() => planView({ shelter, units: u, boxMm: BOX, stormWindFromDeg, bare: true }));
-        if (bare === null) return;
-        bareOnes += 1;
+        const bare = planView({ shelter, units: u, boxMm: BOX, stormWindFromDeg, bare: true });
         sound(bare);
         within(bare, BOX);
       }),
       { numRuns: 250, endOnFailure: true, seed: 2 },
     );
-    // A plan too narrow for its width to be written inside is refused; most are not.
-    expect(bareOnes).toBeGreaterThan(125);
   });
 
   test('openings are drawn true to scale: every rough opening is a rectangle of its own size', () => {
