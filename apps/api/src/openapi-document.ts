@@ -2,6 +2,8 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { MERGE_PATCH } from './platform/http/body.js';
 import { jsonText, ordered, shareComponents } from './openapi-components.js';
+import { withExamples } from './openapi-examples.js';
+import { describe, tagsOf, tidySchemas, withPatchTwins, withStatusHeaders } from './openapi-tidy.js';
 import { namedSchemas } from './platform/http/response-schema.js';
 import { CATALOGUE } from './platform/problems/catalogue.js';
 import { refusal, type RefusalStatus } from './platform/problems/refusals.js';
@@ -46,8 +48,10 @@ const refusalsOf = (method: string, path: string, operation: Operation): Refusal
   const takes = Object.keys(operation.requestBody?.content ?? {}).length > 0;
   const isPublic = operation['x-public'] === true;
   const statuses: [boolean, RefusalStatus[]][] = [
-    [path.includes('{') || takes || (operation.parameters?.length ?? 0) > 0, [400]],
+    // Any address can be sent with a broken percent sign.
+    [true, [400]],
     [!isPublic, [401, 403]],
+    [!isProbe(path), [429]],
     [path.includes('{'), [404]],
     [method !== 'get', [409, 422]],
     [has('If-Match'), [412, 428]],
@@ -57,12 +61,24 @@ const refusalsOf = (method: string, path: string, operation: Operation): Refusal
   return statuses.flatMap(([applies, those]) => (applies ? those : []));
 };
 
+/** The probes of whoever keeps the server running: they are never limited. */
+const isProbe = (path: string): boolean => !path.startsWith('/v1/');
+
 const complete = (method: string, path: string, operation: Operation): void => {
   if (method === 'patch' && operation.requestBody?.content['application/json'])
     operation.requestBody.content = { [MERGE_PATCH]: operation.requestBody.content['application/json'] };
   for (const status of refusalsOf(method, path, operation)) operation.responses[status] ??= refusal(status);
   if (operation['x-public'] === true) operation.security = [];
+  for (const [status, response] of Object.entries(operation.responses)) operation.responses[status] = withStatusHeaders(status, response, !isProbe(path));
+  operation['description'] = [operation['description'], describe({ method, operation })].filter(Boolean).join(' ');
+  withExamples(operation);
 };
+
+const SESSION = {
+  type: 'apiKey',
+  in: 'cookie',
+  description: 'The session of a signed-in browser; say which garden with the header Lathwork-Garden',
+} as const;
 
 const settings = () =>
   new DocumentBuilder()
@@ -73,20 +89,34 @@ const settings = () =>
     )
     .setVersion('0.1.0')
     .addServer('/')
-    .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of one garden: lw_...' }, 'gardenKey')
-    .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'The token of whoever runs this server' }, 'operatorToken')
+    .addSecurity('gardenKey', { type: 'http', scheme: 'bearer', bearerFormat: 'lw_ key', description: 'A key of one garden: lw_...' })
+    .addSecurity('operatorToken', { type: 'http', scheme: 'bearer', bearerFormat: 'opaque', description: 'The token of whoever runs this server' })
+    .addCookieAuth('__Host-lathwork-session', SESSION, 'session')
+    .addSecurity('sessionToken', { type: 'http', scheme: 'bearer', bearerFormat: 'lws_ token', description: 'The same session for a program: lws_...' })
     .build();
+
+/** What the builder has no words for: the licence by its identifier, tags with descriptions, and that the server is not an inner one. */
+const withHead = (document: OpenAPIObject): OpenAPIObject => {
+  const operations = Object.values(document.paths).flatMap((item) => Object.values(item as Json) as Operation[]);
+  const used = new Set(operations.flatMap((operation) => (operation?.['tags'] as string[] | undefined) ?? []));
+  return {
+    ...document,
+    info: { ...document.info, license: { name: 'All rights reserved', identifier: 'LicenseRef-All-rights-reserved' } as never },
+    servers: [{ url: '/', description: 'The server that this document comes from: production, staging or local', 'x-internal': false } as never],
+    tags: tagsOf(used),
+  };
+};
 
 /** Describes exactly the routes that the application has. */
 export const buildOpenApi = (app: INestApplication): OpenAPIObject => {
   const document = SwaggerModule.createDocument(app, settings(), { operationIdFactory: (_controller, method) => method });
   const schemas = { ...document.components?.schemas, ...(namedSchemas() as never as object), FieldFault: FAULT, Problem: PROBLEM };
-  document.components = { ...document.components, schemas: schemas as never };
+  document.components = { ...document.components, schemas: withPatchTwins(schemas as never) as never };
   for (const [path, item] of Object.entries(document.paths))
     for (const [method, operation] of Object.entries(item as Json))
       if (typeof operation === 'object' && operation !== null && 'responses' in operation) complete(method, path, operation as Operation);
   document.components = { ...document.components, ...(shareComponents(document.paths as Record<string, unknown>) as object) };
-  return document;
+  return withHead(tidySchemas(document) as OpenAPIObject);
 };
 
 /** The document as it is committed and served. */

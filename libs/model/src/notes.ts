@@ -31,7 +31,7 @@ export const NoteSchema = object({
   subject: Type.Optional(text(80)),
   /** The task before which a reader must have seen it (see results/schedule). */
   beforeTask: Type.Optional(text(40)),
-  params: Type.Record(Type.String(), Type.Union([Type.Number(), Type.String(), Type.Boolean(), list(Type.String())])),
+  params: Type.Record(Type.String(), Type.Union([Type.Number(), Type.String({ maxLength: 2000 }), Type.Boolean(), list(Type.String({ maxLength: 2000 }))])),
 });
 export type Note = Static<typeof NoteSchema>;
 
