@@ -24,6 +24,20 @@ export default {
     { name: 'calc-depends-on-model', severity: 'error', from: { path: lib('calc') }, to: { path: not('calc', 'model', 'units') } },
     { name: 'drawing-depends-on-model', severity: 'error', from: { path: lib('drawing') }, to: { path: not('drawing', 'model', 'units') } },
     {
+      name: 'client-depends-on-nothing-of-ours',
+      severity: 'error',
+      comment: 'the client knows the API by its document alone, as any program of a stranger does',
+      from: { path: lib('client') },
+      to: { path: not('client') },
+    },
+    {
+      name: 'the-house-does-not-call-itself',
+      severity: 'error',
+      comment: 'the client is for those outside: tools, tests and examples',
+      from: { path: '^apps/|^libs/(?!client/)' },
+      to: { path: lib('client') },
+    },
+    {
       name: 'apps-do-not-meet',
       severity: 'error',
       comment: 'api and report speak over HTTP only',
