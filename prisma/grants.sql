@@ -10,11 +10,18 @@ BEGIN
   EXECUTE format('GRANT USAGE ON SCHEMA public TO %I', app);
   FOR granted IN SELECT * FROM (VALUES
     ('SELECT', ARRAY['climate_stations', 'seed_states']),
-    ('SELECT, INSERT', ARRAY['plan_results', 'plan_reviews', 'plan_staleness', 'plan_as_builts', 'files', 'audit_entries']),
-    ('SELECT, INSERT, UPDATE', ARRAY['sites', 'structures', 'stock_items', 'stock_claims', 'prices', 'exchange_rates', 'builds']),
+    ('SELECT, INSERT', ARRAY['plan_results', 'plan_reviews', 'plan_staleness', 'plan_as_builts', 'files', 'audit_entries', 'account_events', 'job_events', 'hook_events']),
+    ('INSERT', ARRAY['mail_outbox']),
+    ('SELECT, INSERT, UPDATE', ARRAY['sites', 'structures', 'stock_items', 'stock_claims', 'prices', 'exchange_rates', 'builds', 'accounts', 'members', 'invitations']),
+    ('SELECT, INSERT, UPDATE (last_seen_at, revoked_at)', ARRAY['account_sessions']),
+    ('SELECT, INSERT, UPDATE (used_at)', ARRAY['account_tokens']),
+    ('SELECT, INSERT, UPDATE, DELETE', ARRAY['account_factors']),
     ('SELECT, INSERT, DELETE', ARRAY['idempotency_answers']),
     ('SELECT, UPDATE (name, locale, currency, unit_system, version, updated_at, archived_at)', ARRAY['gardens']),
     ('SELECT, INSERT, UPDATE (name, last_used_at, revoked_at, version)', ARRAY['api_keys']),
+    ('SELECT, INSERT, UPDATE (state, progress, stage, attempt, problem, event_count, started_at, finished_at)', ARRAY['jobs']),
+    ('SELECT, INSERT, UPDATE (url, description, event_types, state, failing_since, secret_sealed, former_secret_sealed, former_secret_until, version, updated_at, removed_at)', ARRAY['webhooks']),
+    ('SELECT, INSERT, UPDATE (state, next_attempt_at, claimed_until, attempts, finished_at)', ARRAY['webhook_deliveries']),
     ('SELECT, INSERT, UPDATE (state, attempt, problem, started_at, finished_at)', ARRAY['plan_revisions']),
     ('SELECT, INSERT, UPDATE (state, attempt, sha256, pages, engine_version, file_id, problem, started_at, finished_at)', ARRAY['documents'])
   ) AS list (rights, tables)
@@ -22,6 +29,10 @@ BEGIN
     EXECUTE format('GRANT %s ON %s TO %I', granted.rights, (SELECT string_agg(format('public.%I', t), ', ') FROM unnest(granted.tables) AS t), app);
   END LOOP;
   EXECUTE format('GRANT SELECT ON public._prisma_migrations TO %I', app);
-  EXECUTE format('GRANT EXECUTE ON FUNCTION public.find_credential(text), public.enqueue_job(text, uuid, uuid),
-    public.create_garden(uuid, text, text, text, text, boolean, uuid, text, text, bytea, text[], uuid, text) TO %I', app);
+  EXECUTE format('GRANT EXECUTE ON FUNCTION public.find_credential(text), public.enqueue_job(text, uuid, uuid), public.find_session(bytea, uuid),
+    public.touch_session(bytea), public.find_account(text), public.use_account_token(bytea, text), public.find_invitation(bytea),
+    public.gardens_of_account(), public.build_is_writable(uuid, uuid), public.claim_deliveries(timestamptz, timestamptz, integer), public.create_garden(uuid, text, text, text, text, boolean, uuid, text) TO %I', app);
+  EXECUTE format('GRANT EXECUTE ON FUNCTION public.take_attempt(bytea, integer, integer, integer), public.take_quota(bytea, integer, integer),
+    public.forgive_attempts(bytea), public.find_account_token(bytea, text), public.claim_mail(integer),
+    public.end_mail(uuid, integer, boolean, text, timestamptz) TO %I', app);
 END $$;

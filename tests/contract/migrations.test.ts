@@ -36,7 +36,7 @@ test('migrations and schema say the same', () => {
 test('a planted difference is found', () => {
   const dir = mkdtempSync(join(tmpdir(), 'lathwork-drift-'));
   const changed = join(dir, 'schema.prisma');
-  writeFileSync(changed, readFileSync('prisma/schema.prisma', 'utf8').replace('reviewer       String', 'reviewer       Int'));
+  writeFileSync(changed, readFileSync('prisma/schema.prisma', 'utf8').replace(/^( +reviewer +)String/m, '$1Int'));
   const { status } = diffTo(changed);
   rmSync(dir, { recursive: true });
   expect(status).toBe(2);

@@ -11,6 +11,8 @@ const WITHOUT_UNIT = new Set([
   'version',
   'revision',
   'attempt',
+  'progress',
+  'objectVersion',
   'seed',
   'draws',
   'nodes',

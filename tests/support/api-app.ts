@@ -4,7 +4,8 @@ import type { Type } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { OPERATOR, type Actor } from '../../apps/api/src/platform/access/actor.js';
 import { createGarden, type NewGarden } from '../../apps/api/src/platform/access/credentials.js';
-import { makeKey } from '../../apps/api/src/platform/access/key.js';
+import { makeKey, makeSessionToken } from '../../apps/api/src/platform/access/key.js';
+import type { Role } from '../../apps/api/src/platform/access/roles.js';
 import { SCOPES, type Scope } from '../../apps/api/src/platform/access/scopes.js';
 import { AppModule } from '../../apps/api/src/app.module.js';
 import { createApi } from '../../apps/api/src/create-api.js';
@@ -26,6 +27,14 @@ export interface TestGarden {
   http: HttpClient;
 }
 
+export interface TestPerson {
+  accountId: string;
+  memberId: string;
+  email: string;
+  token: string;
+  http: HttpClient;
+}
+
 export interface TestApi {
   app: NestExpressApplication;
   database: TestDatabase;
@@ -39,6 +48,8 @@ export interface TestApi {
   /** Another key of the same garden. */
   keyOf(gardenId: string, scopes: readonly Scope[]): Promise<string>;
   as(key: string): HttpClient;
+  /** A signed-in person with these roles in a garden, on an account of their own unless one is given. */
+  person(gardenId: string, roles: readonly Role[], accountId?: string): Promise<TestPerson>;
   stop(): Promise<void>;
 }
 
@@ -70,8 +81,8 @@ const makeGarden = async (
   const key = makeKey();
   const id = newId();
   const garden: NewGarden = { id, name: 'Yarrow plot', locale: 'en', currency: 'EUR', unitSystem: 'metric', invented: true, ...wanted };
-  const { keyId } = await database.inTransaction(OPERATOR, (db) => createGarden(db, garden, { name: 'first', scopes, key }));
-  return { gardenId: garden.id, key: key.key, keyId };
+  const { founderId } = await database.inTransaction(OPERATOR, (db) => createGarden(db, garden, { name: 'first', scopes, key }));
+  return { gardenId: garden.id, key: key.key, keyId: founderId };
 };
 
 const addKey = async (database: Database, gardenId: string, scopes: readonly Scope[]): Promise<string> => {
@@ -83,6 +94,34 @@ const addKey = async (database: Database, gardenId: string, scopes: readonly Sco
     }),
   );
   return key.key;
+};
+
+const actorOf = ({ gardenId, keyId }: { gardenId: string; keyId: string }, scopes: readonly Scope[]): Actor => ({
+  gardenId,
+  kind: 'key',
+  credentialId: keyId,
+  principalId: keyId,
+  keyId,
+  accountId: null,
+  memberId: null,
+  roles: [],
+  scopes,
+  reach: 'all',
+});
+
+/** Straight into the tables, without mail and passwords: tests of signing in go the long way themselves. */
+const makePerson = async (database: Database, gardenId: string, roles: readonly Role[], known?: string) => {
+  const accountId = known ?? newId();
+  const memberId = newId();
+  const email = `${accountId}@example.org`;
+  const { key: token, sha256 } = makeSessionToken();
+  await database.inTransaction({ gardenId, accountId }, async (db) => {
+    if (!known) await db.account.create({ data: { id: accountId, email, name: `Person ${memberId.slice(-4)}`, emailConfirmedAt: new Date() } });
+    await db.member.create({ data: { gardenId, id: memberId, accountId, name: `Person ${memberId.slice(-4)}`, roles: [...roles] } });
+    const expiresAt = new Date(Date.now() + 3_600_000);
+    await db.accountSession.create({ data: { accountId, id: newId(), tokenSha256: new Uint8Array(sha256), label: 'test', expiresAt } });
+  });
+  return { accountId, memberId, email, token };
 };
 
 /** The whole API in this process, on a database of its own. */
@@ -105,9 +144,13 @@ export const startApi = async ({ env = {}, jobs = false, extra = [] }: TestApiOp
     get: (what) => app.get(what as Type<never>, { strict: false }),
     as: (key) => new HttpClient(server, key),
     keyOf: (gardenId, scopes) => addKey(handle, gardenId, scopes),
+    async person(gardenId, roles, accountId) {
+      const person = await makePerson(handle, gardenId, roles, accountId);
+      return { ...person, http: new HttpClient(server, person.token, gardenId) };
+    },
     async garden(scopes = SCOPES, wanted = {}) {
       const made = await makeGarden(handle, scopes, wanted);
-      return { gardenId: made.gardenId, key: made.key, actor: { gardenId: made.gardenId, keyId: made.keyId, scopes }, http: new HttpClient(server, made.key) };
+      return { gardenId: made.gardenId, key: made.key, actor: actorOf(made, scopes), http: new HttpClient(server, made.key) };
     },
     async stop() {
       await app.close();

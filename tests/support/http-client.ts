@@ -4,15 +4,18 @@ import supertest, { type Test } from 'supertest';
 
 export const MERGE_PATCH = 'application/merge-patch+json';
 
-/** Speaks to the API as one key, the way any program would. */
+/** Speaks to the API as one key or one signed-in person, the way any program would. */
 export class HttpClient {
   constructor(
     private readonly server: Server,
     private readonly key: string | null,
+    /** The garden that a signed-in person means. */
+    private readonly gardenId: string | null = null,
   ) {}
 
   request(method: 'get' | 'post' | 'put' | 'patch' | 'delete' | 'head' | 'options', path: string): Test {
     const test = supertest(this.server)[method](path);
+    if (this.gardenId !== null) test.set('Lathwork-Garden', this.gardenId);
     return this.key === null ? test : test.set('Authorization', `Bearer ${this.key}`);
   }
 

@@ -1,5 +1,5 @@
 import { Body, Controller, Get, Injectable, Module, Patch, Post, Query, Req } from '@nestjs/common';
-import { CurrentActor, OperatorOnly, Requires } from '../../apps/api/src/platform/access/access.decorators.js';
+import { CurrentActor, RequiresRule } from '../../apps/api/src/platform/access/access.decorators.js';
 import type { Actor } from '../../apps/api/src/platform/access/actor.js';
 import { audit } from '../../apps/api/src/platform/database/audit.js';
 import { Database, type Db } from '../../apps/api/src/platform/database/database.js';
@@ -13,6 +13,16 @@ import { found } from '../../apps/api/src/platform/http/reply.js';
 import { parseWhole } from '../../apps/api/src/platform/http/validate.js';
 import { Idempotency, type CreatingRequest } from '../../apps/api/src/platform/idempotency/idempotency.js';
 import { fail } from '../../apps/api/src/platform/problems/problem.js';
+
+const NO_ROLES = {
+  member: 'deny',
+  coordinator: 'deny',
+  treasurer: 'deny',
+  storekeeper: 'deny',
+  safetyLead: 'deny',
+  extensionVolunteer: 'deny',
+  funder: 'deny',
+} as const;
 
 const isText = fieldRule((value) =>
   typeof value === 'string' && value.length > 0 && value.length <= 200 ? null : { code: 'wrong-type', detail: 'Text is wanted here.' },
@@ -66,7 +76,7 @@ class ProbeController {
   ) {}
 
   @Post()
-  @Requires('sites:write')
+  @RequiresRule({ access: 'sites:write', roles: NO_ROLES })
   create(@CurrentActor() actor: Actor, @Req() request: CreatingRequest, @Body() dto: ProbeDto) {
     return this.idempotency.creating(actor, request, async (db) => {
       if (dto.name === 'slow') await db.$executeRaw`SELECT pg_sleep(0.4)`;
@@ -78,19 +88,19 @@ class ProbeController {
   }
 
   @Post('secret')
-  @Requires('garden:admin')
+  @RequiresRule({ access: 'garden:admin', roles: NO_ROLES })
   secret(@CurrentActor() actor: Actor, @Req() request: CreatingRequest) {
     return this.idempotency.creating(actor, request, () => Promise.resolve({ status: 201, body: { shownOnce: `canary-${newId()}` }, secret: true }));
   }
 
   @Post('operator')
-  @OperatorOnly()
+  @RequiresRule({ access: 'operator', roles: NO_ROLES })
   operator(@CurrentActor() actor: Actor, @Req() request: CreatingRequest) {
     return this.idempotency.creating(actor, request, () => Promise.resolve({ status: 201, body: { made: newId() } }));
   }
 
   @Get()
-  @Requires('sites:read')
+  @RequiresRule({ access: 'sites:read', roles: NO_ROLES })
   list(@CurrentActor() actor: Actor, @Query() query: ProbeQuery) {
     return this.database.readSnapshot(actor, async (db) => {
       const rows = await this.repository.list(db, afterOf(query), query.limit + 1);
@@ -107,7 +117,7 @@ class ProbeController {
   }
 
   @Get('breaks')
-  @Requires('sites:read')
+  @RequiresRule({ access: 'sites:read', roles: NO_ROLES })
   breaks(@CurrentActor() actor: Actor) {
     return this.database.readSnapshot(actor, (db) =>
       db.site.create({
@@ -117,14 +127,14 @@ class ProbeController {
   }
 
   @Get(':id')
-  @Requires('sites:read')
+  @RequiresRule({ access: 'sites:read', roles: NO_ROLES })
   async one(@CurrentActor() actor: Actor, @IdParam() id: string) {
     const row = await this.database.readSnapshot(actor, (db) => this.repository.find(db, id));
     return row ? found({ id, name: row.name, elevationM: row.elevationM }, etagOf(row)) : fail('not-found', { what: 'probe' });
   }
 
   @Patch(':id')
-  @Requires('sites:write')
+  @RequiresRule({ access: 'sites:write', roles: NO_ROLES })
   change(@CurrentActor() actor: Actor, @IdParam() id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object) {
     return this.database.inTransaction(actor, async (db) => {
       const row = await this.repository.find(db, id);

@@ -36,12 +36,15 @@ export const inGarden = async <T extends pg.QueryResultRow>(
 export const plantRows = async (app: pg.Pool, garden: string): Promise<void> => {
   const sha = '\\x' + 'ab'.repeat(32);
   const last = garden.slice(-1);
-  await inGarden(app, null, `SELECT create_garden($1, 'g', 'en', 'EUR', 'metric', true, $1, 'k', $2, $3, ARRAY['garden:read'], $1, null)`, [
-    garden,
-    `lw_0000000${last}`,
-    sha,
-  ]);
+  await inGarden(app, null, `SELECT create_garden($1, 'g', 'en', 'EUR', 'metric', true, $1, null)`, [garden]);
   const mine = (sql: string): Promise<unknown> => inGarden(app, garden, sql.replaceAll('$g', `'${garden}'`));
+  await mine(`INSERT INTO api_keys (garden_id, id, name, prefix, sha256, scopes) VALUES ($g, $g, 'k', 'lw_0000000${last}', '${sha}', ARRAY['garden:read'])`);
+  await mine(`SELECT set_config('app.account_id', $g, true);
+    INSERT INTO accounts (id, email, name) VALUES ($g, 'p${last}@example.org', 'p');
+    INSERT INTO members (garden_id, id, account_id, name, roles) VALUES ($g, $g, $g, 'p', ARRAY['member'])`);
+  await mine(
+    `INSERT INTO invitations (garden_id, id, email, roles, token_sha256, invited_by_id, expires_at) VALUES ($g, $g, 'q@example.org', ARRAY['member'], sha256('${last}'), $g, now())`,
+  );
   await mine(
     `INSERT INTO sites (garden_id, id, name, latitude_deg, longitude_deg, elevation_m, time_zone, details) VALUES ($g, $g, 's', 1, 2, 3, 'UTC', '{}')`,
   );
@@ -65,6 +68,10 @@ export const plantRows = async (app: pg.Pool, garden: string): Promise<void> => 
   );
   await mine(`INSERT INTO documents (garden_id, id, plan_id, options, file_id) SELECT $g, $g, $g, '{}', null`);
   await mine(
-    `INSERT INTO idempotency_answers (garden_id, key_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`,
+    `INSERT INTO idempotency_answers (garden_id, credential_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`,
   );
+  await mine(`INSERT INTO jobs (garden_id, id, kind) VALUES ($g, $g, 'probe')`);
+  await mine(`INSERT INTO hook_events (garden_id, id, type, object_type, object_id, object_version) VALUES ($g, $g, 'probe.made', 'probe', $g, 1)`);
+  await mine(`INSERT INTO webhooks (garden_id, id, url, event_types, secret_sealed) VALUES ($g, $g, 'https://a.example/', ARRAY['probe.made'], 'x')`);
+  await mine(`INSERT INTO webhook_deliveries (garden_id, id, webhook_id, event_id, next_attempt_at) VALUES ($g, $g, $g, $g, now())`);
 };

@@ -31,7 +31,7 @@ describe('access', () => {
       expect((await api.as(key).get('/v1/probe').expect(401)).body.type).toBe('/v1/problems/unauthenticated');
     const answer = await api.anyone.get('/v1/probe').expect(401);
     expect(answer.headers['www-authenticate']).toBe('Bearer realm="lathwork"');
-    expect((await api.operator.get('/v1/probe').expect(403)).body.type).toBe('/v1/problems/scope-missing');
+    expect((await api.operator.get('/v1/probe').expect(403)).body.type).toBe('/v1/problems/garden-only');
   });
 
   test('a key with a wrong checksum is refused without asking the database', async () => {

@@ -3,6 +3,7 @@ import { APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import type { Logger } from 'pino';
 import { AccessGuard } from './access/access.guard.js';
 import { Credentials } from './access/credentials.js';
+import { Sessions } from './access/sessions.js';
 import { ComputePool } from './compute/compute-pool.js';
 import { CONFIG, type Config } from './config/config.js';
 import { ADDRESSES, type Addresses } from './database/addresses.js';
@@ -15,8 +16,10 @@ import { AnswersInterceptor } from './http/answers.interceptor.js';
 import { DocsController, PublishedDocument } from './http/docs.controller.js';
 import { RequestPipe } from './http/validate.js';
 import { Idempotency } from './idempotency/idempotency.js';
+import { JobFeed } from './jobs/feed.js';
 import { Tasks } from './jobs/jobs.js';
-import { JobRunner } from './jobs/runner.js';
+import { JobRunner, RunnerTools } from './jobs/runner.js';
+import { JobWatch } from './jobs/watch.js';
 import { LOG } from './logging/log.js';
 import { ProblemsController } from './problems/problems.controller.js';
 import { ReportClient } from './report-client/report-client.js';
@@ -30,8 +33,12 @@ export interface Surroundings {
 const SHARED: Provider[] = [
   Database,
   Credentials,
+  Sessions,
   Idempotency,
   Tasks,
+  JobFeed,
+  JobWatch,
+  RunnerTools,
   JobRunner,
   ComputePool,
   ReportClient,

@@ -2,10 +2,22 @@ import { BudgetInputsSchema, CrewSchema, CROP_KEYS, WishesSchema, type BudgetInp
 import { PartialType } from '@nestjs/swagger';
 import { QuantityField, type AsTyped } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
-import { ChoiceField, ChoicesField, CurrencyField, DayField, IdField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
+import {
+  BooleanField,
+  ChoiceField,
+  ChoicesField,
+  CurrencyField,
+  DayField,
+  IdField,
+  IntegerField,
+  ListField,
+  ObjectField,
+  Shape,
+  TextField,
+} from '../shared/fields.js';
 import { MoneyDto } from '../shared/money.dto.js';
 import { IdQuery, ListQuery } from '../shared/queries.dto.js';
-import { AS_TYPED, KEPT, keptOf } from '../shared/resource.js';
+import { AS_TYPED, KEPT, keptOf, OWNED, ownedOf } from '../shared/resource.js';
 import type { BuildFields, BuildRecord } from './builds.repository.js';
 import { ExchangeRateDto } from '../prices/prices.dto.js';
 
@@ -56,6 +68,7 @@ export class BuildDto {
   @ObjectField(() => BudgetDto) budget!: BudgetDto;
   @IdField({ optional: true, description: 'The build that this one is a variant of' }) variantOf?: string | null;
   @TextField(80, { optional: true, description: 'How this variant differs, in a few words' }) variantLabel?: string | null;
+  @BooleanField({ optional: true, description: 'Whether the other members see it and a coordinator may change it; left out: no' }) shared?: boolean | null;
 }
 
 @Shape('BuildPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
@@ -67,6 +80,7 @@ export const BuildSchema = namedSchema(
   'Build',
   S.object({
     ...KEPT,
+    ...OWNED,
     name: S.text(200),
     siteId: S.id(),
     structureId: S.id(),
@@ -105,6 +119,7 @@ export const toFields = (from: BuildDto, asTyped: AsTyped): BuildFields => ({
   budget: budgetOf(from.budget),
   variantOf: from.variantOf ?? null,
   variantLabel: from.variantLabel ?? null,
+  shared: from.shared ?? false,
   asTyped,
 });
 
@@ -118,6 +133,7 @@ export const toRequest = (build: BuildRecord): Omit<BuildFields, 'asTyped'> => (
   budget: build.budget,
   variantOf: build.variantOf,
   variantLabel: build.variantLabel,
+  shared: build.shared,
 });
 
-export const toResponse = (build: BuildRecord): BuildResponse => ({ ...keptOf(build), ...toRequest(build), asTyped: build.asTyped });
+export const toResponse = (build: BuildRecord): BuildResponse => ({ ...keptOf(build), ...ownedOf(build), ...toRequest(build), asTyped: build.asTyped });

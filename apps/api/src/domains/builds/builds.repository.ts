@@ -3,7 +3,7 @@ import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
 import type { Build } from '../../platform/database/generated/client.js';
 import type { AsTyped } from '../../platform/http/quantity-field.js';
-import { toKept, type Kept, type ListFilter, type Step } from '../shared/resource.js';
+import { toKept, ownedOf, type Kept, type ListFilter, type Owned, type Ownership, type Step } from '../shared/resource.js';
 
 export interface BuildFields {
   name: string;
@@ -14,9 +14,10 @@ export interface BuildFields {
   budget: BudgetInputs;
   variantOf: string | null;
   variantLabel: string | null;
+  shared: boolean;
   asTyped: AsTyped;
 }
-export type BuildRecord = Kept & BuildFields;
+export type BuildRecord = Kept & Owned & BuildFields;
 
 export interface BuildFilter extends ListFilter {
   siteId: string | null;
@@ -32,6 +33,7 @@ const toModel = (row: Build): BuildRecord => {
   const { asTyped, ...wishes } = row.wishes as unknown as StoredWishes;
   return {
     ...toKept(row),
+    ...ownedOf(row),
     name: row.name,
     siteId: row.siteId,
     structureId: row.structureId,
@@ -53,12 +55,13 @@ const toRow = (build: BuildFields) => ({
   budget: build.budget as object,
   variantOfId: build.variantOf,
   variantLabel: build.variantLabel,
+  shared: build.shared,
 });
 
 @Injectable()
 export class BuildsRepository {
-  async insert(db: Db, gardenId: string, id: string, build: BuildFields): Promise<BuildRecord> {
-    return toModel(await db.build.create({ data: { gardenId, id, ...toRow(build) } }));
+  async insert(db: Db, owner: Ownership, id: string, build: BuildFields): Promise<BuildRecord> {
+    return toModel(await db.build.create({ data: { ...owner, id, ...toRow(build) } }));
   }
 
   async find(db: Db, id: string): Promise<BuildRecord | null> {

@@ -11,7 +11,8 @@ import type { Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail, type FieldFault } from '../../platform/problems/problem.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
-import { archive, made, must, mustBeNewest, mustNotBeArchived, patched, shown } from '../shared/change.js';
+import { archive, made, must, mustBeFreeToShare, mustBeNewest, mustNotBeArchived, patched, shown } from '../shared/change.js';
+import { ownershipOf } from '../shared/resource.js';
 import { BuildReferences } from './builds.references.js';
 import { BuildDto, toFields, toRequest, toResponse, type BuildListQuery, type BuildResponse } from './builds.dto.js';
 import { BuildsRepository, type BuildFields } from './builds.repository.js';
@@ -32,7 +33,7 @@ export class BuildsService {
     return this.idempotency.creating(actor, request, async (db) => {
       const id = newId();
       const fields = await this.checked(db, toFields(body, collectAsTyped(request.body, body)), id);
-      const build = await this.builds.insert(db, actor.gardenId, id, fields);
+      const build = await this.builds.insert(db, ownershipOf(actor), id, fields);
       await audit(db, actor, { action: 'build.create', objectType: WHAT, objectId: build.id, after: build });
       return made('/v1/builds', toResponse(build));
     });
@@ -55,6 +56,7 @@ export class BuildsService {
       assertMatch(ifMatch, was);
       mustNotBeArchived(was, WHAT);
       const { dto, asTyped } = patched(BuildDto, toRequest(was), was.asTyped, patch);
+      mustBeFreeToShare(actor, was, dto.shared ?? false);
       const now = mustBeNewest(await this.builds.update(db, was, await this.checked(db, toFields(dto, asTyped), id)));
       await audit(db, actor, { action: 'build.update', objectType: WHAT, objectId: id, before: was, after: now });
       await this.staleness.buildChanged(db, actor, id);

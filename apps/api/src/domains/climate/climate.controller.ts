@@ -15,7 +15,6 @@ export class ClimateController {
   @Operation('get', '', {
     id: 'listClimateStations',
     summary: 'Find the stations nearest to a place',
-    access: 'sites:read',
     answer: NearStationsSchema,
     problems: [400],
   })
@@ -23,7 +22,7 @@ export class ClimateController {
     return this.climate.nearest(actor, query);
   }
 
-  @Operation('get', ':id', { id: 'getClimateStation', summary: "Show one station's climate", access: 'sites:read', answer: StationSchema })
+  @Operation('get', ':id', { id: 'getClimateStation', summary: "Show one station's climate", answer: StationSchema })
   find(@CurrentActor() actor: Actor, @Param('id', StationIdPipe) id: string): Promise<Reply> {
     return this.climate.find(actor, id);
   }

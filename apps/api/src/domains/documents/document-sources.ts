@@ -40,7 +40,7 @@ export class DocumentSources {
 
   private async namesFor(db: Db, { plan, inputs }: FinishedPlan, checkedBy: string | null): Promise<DocumentRequest['names']> {
     const garden = await this.gardens.current(db);
-    const drawnBy = plan.createdByKeyId === null ? null : await this.gardens.keyName(db, plan.createdByKeyId);
+    const drawnBy = plan.createdById === null ? null : await this.gardens.nameOf(db, plan.createdById);
     return {
       garden: garden.name,
       build: (await this.builds.name(db, plan.buildId)) ?? 'unnamed',

@@ -39,8 +39,8 @@ const toModel = (row: Document): DocumentRecord => ({
 
 @Injectable()
 export class DocumentsRepository {
-  async insert(db: Db, gardenId: string, id: string, keyId: string, planId: string, options: DocumentOptions): Promise<DocumentRecord> {
-    return toModel(await db.document.create({ data: { gardenId, id, planId, options: options as object, createdByKeyId: keyId } }));
+  async insert(db: Db, gardenId: string, id: string, principalId: string, planId: string, options: DocumentOptions): Promise<DocumentRecord> {
+    return toModel(await db.document.create({ data: { gardenId, id, planId, options: options as object, createdById: principalId } }));
   }
 
   async find(db: Db, id: string): Promise<DocumentRecord | null> {

@@ -32,7 +32,7 @@ export class DocumentsService {
     const accepted = await this.idempotency.creating(actor, request, async (db) => {
       await this.sources.mustBeReady(db, body.planId);
       const options = { kind: body.kind, language: body.language, paper: body.paper, units: body.units };
-      const document = await this.documents.insert(db, actor.gardenId, newId(), actor.keyId, body.planId, options);
+      const document = await this.documents.insert(db, actor.gardenId, newId(), actor.principalId, body.planId, options);
       await audit(db, actor, { action: 'document.create', objectType: WHAT, objectId: document.id, after: { planId: body.planId, options } });
       await enqueue(db, RENDER_DOCUMENT, { gardenId: actor.gardenId, id: document.id });
       return { status: 202, body: toResponse(document), location: `/v1/documents/${document.id}`, etag: etagOfDocument(document) };

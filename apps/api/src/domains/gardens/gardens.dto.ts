@@ -1,4 +1,5 @@
 import { PartialType } from '@nestjs/swagger';
+import type { NewKey } from '../../platform/access/key.js';
 import { SCOPES, type Scope } from '../../platform/access/scopes.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, ChoicesField, CurrencyField, DayField, PatternField, Shape, TextField } from '../shared/fields.js';
@@ -51,13 +52,26 @@ export const GardenSchema = namedSchema(
 );
 export const KeySchema = namedSchema('Key', S.object(KEY));
 export const NewKeySchema = namedSchema('NewKey', S.object({ ...KEY, key: SECRET }));
-export const NewGardenSchema = namedSchema('NewGarden', S.object({ garden: GardenSchema, key: NewKeySchema }));
+export const NewGardenSchema = namedSchema('NewGarden', S.object({ garden: GardenSchema, key: S.orNull(NewKeySchema) }));
 
 export const toSettings = (from: GardenSettings): GardenSettings => ({
   name: from.name,
   locale: from.locale,
   currency: from.currency,
   unitSystem: from.unitSystem,
+});
+
+/** The first key of a garden as it is shown the one time. */
+export const toNewKey = (id: string, name: string, key: NewKey, createdAt: string): KeyResponse & { key: string } => ({
+  id,
+  name,
+  prefix: key.prefix,
+  scopes: [...SCOPES],
+  expiresAt: null,
+  lastUsedAt: null,
+  revokedAt: null,
+  createdAt,
+  key: key.key,
 });
 
 export const toFields = (from: GardenDto): GardenFields => ({ ...toSettings(from), invented: from.invented ?? false });

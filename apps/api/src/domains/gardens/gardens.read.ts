@@ -13,8 +13,8 @@ export class GardensRead {
     return { name, invented };
   }
 
-  /** What people call a key, for the title block of a plan. */
-  async keyName(db: Db, keyId: string): Promise<string | null> {
-    return (await this.gardens.findKey(db, keyId))?.name ?? null;
+  /** What people call whoever did something, a member or a key, for the title block of a plan. */
+  async nameOf(db: Db, principalId: string): Promise<string | null> {
+    return (await this.gardens.memberName(db, principalId)) ?? (await this.gardens.findKey(db, principalId))?.name ?? null;
   }
 }

@@ -58,6 +58,17 @@ export class GardensRepository {
     return row && toModel(row);
   }
 
+  /** The person who would make a garden, as their own transaction sees them. */
+  async founderOf(db: Db, accountId: string): Promise<{ accountId: string; name: string; confirmed: boolean; gardenCount: number } | null> {
+    const row = await db.account.findFirst({ where: { id: accountId }, select: { name: true, emailConfirmedAt: true } });
+    const [count] = await db.$queryRaw<{ n: number }[]>`SELECT count(*)::int AS n FROM gardens_of_account()`;
+    return row && { accountId, name: row.name, confirmed: row.emailConfirmedAt !== null, gardenCount: count?.n ?? 0 };
+  }
+
+  async memberName(db: Db, id: string): Promise<string | null> {
+    return (await db.member.findFirst({ where: { id }, select: { name: true } }))?.name ?? null;
+  }
+
   async only(db: Db): Promise<GardenRecord | null> {
     const row = await db.garden.findFirst();
     return row && toModel(row);
@@ -73,7 +84,7 @@ export class GardensRepository {
     gardenId: string,
     id: string,
     key: NewKey,
-    fields: { name: string; scopes: readonly Scope[]; expiresAt: Date | null },
+    fields: { name: string; scopes: readonly Scope[]; expiresAt: Date | null; createdByMemberId: string | null },
   ): Promise<KeyRecord> {
     return toKey(
       await db.apiKey.create({
@@ -85,6 +96,7 @@ export class GardensRepository {
           sha256: new Uint8Array(key.sha256),
           scopes: [...fields.scopes],
           expiresAt: fields.expiresAt,
+          createdByMemberId: fields.createdByMemberId,
         },
       }),
     );

@@ -1,11 +1,12 @@
-import { Injectable } from '@nestjs/common';
+import { Inject, Injectable } from '@nestjs/common';
 import type { Request } from 'express';
-import { OPERATOR, type Actor } from '../../platform/access/actor.js';
+import type { Actor } from '../../platform/access/actor.js';
 import { createGarden } from '../../platform/access/credentials.js';
 import { makeKey } from '../../platform/access/key.js';
 import { SCOPES } from '../../platform/access/scopes.js';
+import { CONFIG, type Config } from '../../platform/config/config.js';
 import { audit } from '../../platform/database/audit.js';
-import { Database } from '../../platform/database/database.js';
+import { Database, type Db } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/ids.js';
 import { assertMatch, etagOf, etagOfParts } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page, type PageQuery } from '../../platform/http/page.js';
@@ -13,7 +14,7 @@ import { found, type Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail } from '../../platform/problems/problem.js';
 import { must, mustBeNewest, patched, shown } from '../shared/change.js';
-import { GardenSettingsDto, toFields, toKeyResponse, toResponse, toSettings, type GardenDto, type KeyDto } from './gardens.dto.js';
+import { GardenSettingsDto, toFields, toKeyResponse, toNewKey, toResponse, toSettings, type GardenDto, type KeyDto } from './gardens.dto.js';
 import { GardensRepository, type KeyRecord } from './gardens.repository.js';
 
 /** Whose the first key is taken to be. It is printed as who drew a plan. */
@@ -25,31 +26,33 @@ export class GardensService {
     private readonly database: Database,
     private readonly idempotency: Idempotency,
     private readonly gardens: GardensRepository,
+    @Inject(CONFIG) private readonly config: Config,
   ) {}
 
-  /** The operator makes a garden and hands its first key to whoever will keep it. */
-  create(request: Request, body: GardenDto): Promise<Reply> {
-    return this.idempotency.creating(OPERATOR, request, async (db) => {
-      const key = makeKey();
-      const id = newId();
-      const fields = toFields(body);
+  /** The operator makes a garden and hands its first key to whoever will keep it; a person becomes its coordinator. */
+  create(actor: Actor, request: Request, body: GardenDto): Promise<Reply> {
+    return this.idempotency.creating(actor, request, async (db) => {
+      const garden = { id: newId(), ...toFields(body) };
+      const key = actor.kind === 'operator' ? makeKey() : null;
       const name = body.keyName ?? FIRST_KEY;
-      const { keyId } = await createGarden(db, { id, ...fields }, { name, scopes: SCOPES, key });
+      const { founderId } = await createGarden(db, garden, key ? { key, name, scopes: SCOPES } : await this.founder(db, actor));
       const now = new Date().toISOString();
-      const kept = { id, version: 1, createdAt: now, updatedAt: now, archivedAt: null };
-      const shownKey = {
-        id: keyId,
-        name,
-        prefix: key.prefix,
-        scopes: [...SCOPES],
-        expiresAt: null,
-        lastUsedAt: null,
-        revokedAt: null,
-        createdAt: now,
-        key: key.key,
+      const kept = { id: garden.id, version: 1, createdAt: now, updatedAt: now, archivedAt: null };
+      return {
+        status: 201,
+        body: { garden: { ...kept, ...toFields(body) }, key: key ? toNewKey(founderId, name, key, now) : null },
+        location: '/v1/gardens/current',
+        etag: etagOf(kept),
+        secret: true,
       };
-      return { status: 201, body: { garden: { ...kept, ...fields }, key: shownKey }, location: '/v1/gardens/current', etag: etagOf(kept), secret: true };
     });
+  }
+
+  private async founder(db: Db, actor: Actor): Promise<{ accountId: string; name: string }> {
+    const person = must(actor.accountId === null ? null : await this.gardens.founderOf(db, actor.accountId), 'account');
+    if (!person.confirmed) fail('email-unconfirmed');
+    if (person.gardenCount >= this.config.gardensPerAccount) fail('too-many-gardens', { limit: this.config.gardensPerAccount });
+    return { accountId: person.accountId, name: person.name };
   }
 
   async current(actor: Actor): Promise<Reply> {
@@ -75,7 +78,12 @@ export class GardensService {
         ]);
       const made = makeKey();
       const expiresAt = body.expiresOn ? new Date(`${body.expiresOn}T00:00:00Z`) : null;
-      const key = await this.gardens.insertKey(db, actor.gardenId, newId(), made, { name: body.name, scopes: [...new Set(body.scopes)], expiresAt });
+      const key = await this.gardens.insertKey(db, actor.gardenId, newId(), made, {
+        name: body.name,
+        scopes: [...new Set(body.scopes)],
+        expiresAt,
+        createdByMemberId: actor.memberId,
+      });
       await audit(db, actor, { action: 'key.create', objectType: 'key', objectId: key.id, after: { name: key.name, scopes: key.scopes } });
       return { status: 201, body: { ...toKeyResponse(key), key: made.key }, location: `/v1/keys/${key.id}`, etag: etagOfParts(key.id), secret: true };
     });

@@ -17,7 +17,7 @@ export interface PlanRecord {
   inputsSha256: string;
   attempt: number;
   problem: ProblemBody | null;
-  createdByKeyId: string | null;
+  createdById: string | null;
   createdAt: string;
   startedAt: string | null;
   finishedAt: string | null;
@@ -79,7 +79,7 @@ const toModel = (row: Omit<PlanRevision, 'inputs'> & Beside): PlanRecord => ({
   inputsSha256: row.inputsSha256,
   attempt: row.attempt,
   problem: row.problem as unknown as ProblemBody | null,
-  createdByKeyId: row.createdByKeyId,
+  createdById: row.createdById,
   createdAt: row.createdAt.toISOString(),
   startedAt: row.startedAt?.toISOString() ?? null,
   finishedAt: row.finishedAt?.toISOString() ?? null,
@@ -96,7 +96,7 @@ export class PlansRepository {
     return (_max.revision ?? 0) + 1;
   }
 
-  async insert(db: Db, keyId: string, inputs: PlanInputs): Promise<PlanRecord> {
+  async insert(db: Db, principalId: string, inputs: PlanInputs): Promise<PlanRecord> {
     const row = await db.planRevision.create({
       data: {
         gardenId: inputs.gardenId,
@@ -107,7 +107,7 @@ export class PlansRepository {
         inputs: inputs as object,
         inputsSha256: createHash('sha256').update(JSON.stringify(inputs)).digest('hex'),
         seed: BigInt(inputs.seed),
-        createdByKeyId: keyId,
+        createdById: principalId,
       },
       ...BESIDE,
     });
@@ -165,16 +165,16 @@ export class PlansRepository {
     gardenId: string,
     id: string,
     planId: string,
-    keyId: string,
+    principalId: string,
     review: Pick<ReviewRecord, 'decision' | 'reviewer' | 'comment'>,
   ): Promise<ReviewRecord> {
-    return toReview(await db.planReview.create({ data: { gardenId, id, planId, createdByKeyId: keyId, ...review } }));
+    return toReview(await db.planReview.create({ data: { gardenId, id, planId, createdById: principalId, ...review } }));
   }
 
-  async insertAsBuilt(db: Db, gardenId: string, id: string, planId: string, keyId: string, asBuilt: AsBuiltFields): Promise<AsBuiltRecord> {
+  async insertAsBuilt(db: Db, gardenId: string, id: string, planId: string, principalId: string, asBuilt: AsBuiltFields): Promise<AsBuiltRecord> {
     const { observedOn, ...details } = asBuilt;
     const row = await db.planAsBuilt.create({
-      data: { gardenId, id, planId, createdByKeyId: keyId, observedOn: dayToDate(observedOn), details: details as object },
+      data: { gardenId, id, planId, createdById: principalId, observedOn: dayToDate(observedOn), details: details as object },
     });
     return { ...asBuilt, id: row.id, createdAt: row.createdAt.toISOString() };
   }

@@ -86,7 +86,7 @@ export class PlansService {
     // Made while the garden is held alone, so that a list by id is in the order of the revisions.
     const planId = newId();
     const inputs: PlanInputs = checkInputs({ ...collected, planId, revision, seed: seedOf(planId) });
-    const plan = await this.plans.insert(db, actor.keyId, inputs);
+    const plan = await this.plans.insert(db, actor.principalId, inputs);
     await audit(db, actor, { action: 'plan.create', objectType: WHAT, objectId: planId, after: { inputsSha256: plan.inputsSha256 } });
     return plan;
   }

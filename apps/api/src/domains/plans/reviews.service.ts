@@ -26,9 +26,9 @@ export class ReviewsService {
   review(actor: Actor, request: Request, planId: string, body: ReviewDto): Promise<Reply> {
     return this.idempotency.creating(actor, request, async (db) => {
       const plan = await this.finished(db, planId);
-      if (plan.createdByKeyId === actor.keyId) fail('own-review');
+      if (plan.createdById === actor.principalId) fail('own-review');
       if (body.decision === 'reviewed') await this.mustNotBeBlocked(db, planId);
-      const review = await this.plans.insertReview(db, actor.gardenId, newId(), planId, actor.keyId, {
+      const review = await this.plans.insertReview(db, actor.gardenId, newId(), planId, actor.principalId, {
         decision: body.decision,
         reviewer: body.reviewer,
         comment: body.comment ?? null,
@@ -47,7 +47,7 @@ export class ReviewsService {
         remark: body.remark ?? null,
         asTyped: collectAsTyped(request.body, body),
       };
-      const asBuilt = await this.plans.insertAsBuilt(db, actor.gardenId, newId(), planId, actor.keyId, fields);
+      const asBuilt = await this.plans.insertAsBuilt(db, actor.gardenId, newId(), planId, actor.principalId, fields);
       await audit(db, actor, { action: 'plan.as-built', objectType: 'plan', objectId: planId, after: fields });
       return { status: 201, body: toAsBuiltResponse(asBuilt), location: `/v1/plans/${planId}/as-built`, etag: etagOfParts(asBuilt.id) };
     });

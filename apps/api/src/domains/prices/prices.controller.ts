@@ -28,7 +28,6 @@ export class PricesController {
   @Operation('post', 'prices', {
     id: 'createPrice',
     summary: 'Make a price',
-    access: 'prices:write',
     body: PriceDto,
     answer: PriceResponseSchema,
     creating: true,
@@ -37,12 +36,12 @@ export class PricesController {
     return this.prices.create(actor, request, body);
   }
 
-  @Operation('get', 'prices', { id: 'listPrices', summary: 'List the prices of the garden', access: 'prices:read', answer: PriceResponseSchema, page: true })
+  @Operation('get', 'prices', { id: 'listPrices', summary: 'List the prices of the garden', answer: PriceResponseSchema, page: true })
   list(@CurrentActor() actor: Actor, @Query() query: PriceListQuery): Promise<Page<PriceResponse>> {
     return this.prices.list(actor, query);
   }
 
-  @Operation('get', 'prices/:id', { id: 'getPrice', summary: 'Show one price', access: 'prices:read', answer: PriceResponseSchema })
+  @Operation('get', 'prices/:id', { id: 'getPrice', summary: 'Show one price', answer: PriceResponseSchema })
   find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.prices.find(actor, id);
   }
@@ -50,7 +49,6 @@ export class PricesController {
   @Operation('patch', 'prices/:id', {
     id: 'updatePrice',
     summary: 'Change a price',
-    access: 'prices:write',
     body: PricePatchDto,
     answer: PriceResponseSchema,
     ifMatch: true,
@@ -62,7 +60,6 @@ export class PricesController {
   @Operation('post', 'prices/:id/archive', {
     id: 'archivePrice',
     summary: 'Put a price away without losing it',
-    access: 'prices:write',
     answer: PriceResponseSchema,
     status: 200,
     ifMatch: true,
@@ -74,7 +71,6 @@ export class PricesController {
   @Operation('post', 'prices/:id/restore', {
     id: 'restorePrice',
     summary: 'Bring an archived price back',
-    access: 'prices:write',
     answer: PriceResponseSchema,
     status: 200,
     ifMatch: true,
@@ -86,7 +82,6 @@ export class PricesController {
   @Operation('post', 'exchange-rates', {
     id: 'createExchangeRate',
     summary: 'Note a rate between two currencies',
-    access: 'prices:write',
     body: ExchangeRateDto,
     answer: ExchangeRateResponseSchema,
     creating: true,
@@ -98,7 +93,6 @@ export class PricesController {
   @Operation('get', 'exchange-rates', {
     id: 'listExchangeRates',
     summary: 'List the rates of the garden',
-    access: 'prices:read',
     answer: ExchangeRateResponseSchema,
     page: true,
   })
@@ -106,7 +100,7 @@ export class PricesController {
     return this.prices.listRates(actor, query);
   }
 
-  @Operation('get', 'exchange-rates/:id', { id: 'getExchangeRate', summary: 'Show one rate', access: 'prices:read', answer: ExchangeRateResponseSchema })
+  @Operation('get', 'exchange-rates/:id', { id: 'getExchangeRate', summary: 'Show one rate', answer: ExchangeRateResponseSchema })
   findRate(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.prices.findRate(actor, id);
   }

@@ -7,7 +7,7 @@ import { collectAsTyped, type AsTyped } from '../../platform/http/quantity-field
 import { found, type Answer, type Reply } from '../../platform/http/reply.js';
 import { parseWhole } from '../../platform/http/validate.js';
 import { fail } from '../../platform/problems/problem.js';
-import type { Kept } from './resource.js';
+import type { Kept, Owned } from './resource.js';
 
 type Class<T> = new () => T;
 
@@ -46,6 +46,14 @@ const at = (value: unknown, pointer: string): unknown =>
     .split('/')
     .slice(1)
     .reduce<unknown>((inside, key) => (typeof inside === 'object' && inside !== null ? (inside as Record<string, unknown>)[key] : undefined), value);
+
+/** Sharing is for the owner to decide; a coordinator may change what is shared, but neither share nor hide it. */
+export const mustBeFreeToShare = (actor: Actor, was: Owned, shared: boolean): void => {
+  if (shared === was.shared || actor.reach === 'all' || was.ownerMemberId === actor.memberId) return;
+  fail('validation-failed', { count: 1 }, [
+    { pointer: '/shared', code: 'not-yours', detail: 'Only its owner may share this or take it back.', remedy: 'Leave "shared" as it is, or ask the owner.' },
+  ]);
+};
 
 interface Archivable<R extends Kept> {
   find(db: Db, id: string): Promise<R | null>;

@@ -1,7 +1,7 @@
 import { applyDecorators, HttpCode, Delete, Get, Patch, Post, type Type as Class } from '@nestjs/common';
 import { ApiBody, ApiConsumes, ApiHeader, ApiOperation, ApiParam, ApiResponse } from '@nestjs/swagger';
-import { OperatorOnly, Requires } from '../../platform/access/access.decorators.js';
-import type { Scope } from '../../platform/access/scopes.js';
+import { Requires } from '../../platform/access/access.decorators.js';
+import type { OperationId } from '../../platform/access/pivot.js';
 import { MERGE_PATCH } from '../../platform/http/body.js';
 import { WantsIfMatch } from '../../platform/http/etag.js';
 import { refusal, type RefusalStatus } from '../../platform/problems/refusals.js';
@@ -11,10 +11,9 @@ type Method = 'get' | 'post' | 'patch' | 'delete';
 const ROUTE = { get: Get, post: Post, patch: Patch, delete: Delete } as const;
 
 interface Operation {
-  id: string;
+  /** Its row in the table of roles, which says who may call it. */
+  id: OperationId;
   summary: string;
-  /** A scope of the garden's keys, or the operator alone. */
-  access: Scope | 'operator';
   body?: Class;
   /** What comes back; null for an answer without a body. */
   answer: JsonSchema | null;
@@ -64,18 +63,15 @@ const paramsOf = (operation: Operation, path: string): string[] => [
   ...new Set([...(operation.params ?? []), ...[...path.matchAll(/:(\w+)/g)].map((match) => match[1] ?? '')]),
 ];
 
-const hasParams = (operation: Operation, path: string): boolean => paramsOf(operation, path).length > 0;
-
 const statusesOf = (operation: Operation, method: Method, path: string): RefusalStatus[] => {
-  const named = hasParams(operation, path);
+  const named = paramsOf(operation, path).length > 0;
   const statuses: [boolean, readonly RefusalStatus[]][] = [
-    [Boolean(operation.body) || Boolean(operation.page) || named || Boolean(operation.creating), [400]],
     [named || method === 'patch', [404]],
     [Boolean(operation.body), [413, 415, 422]],
     [Boolean(operation.creating), [409, 422]],
     [method === 'patch', [409]],
     [Boolean(operation.ifMatch), [409, 412, 428]],
-    [true, [401, 403, 406, 429, 500, 503, ...(operation.problems ?? [])]],
+    [true, [400, 401, 403, 406, 429, 500, 503, ...(operation.problems ?? [])]],
   ];
   return [...new Set(statuses.flatMap(([applies, those]) => (applies ? those : [])))];
 };
@@ -90,7 +86,7 @@ export const Operation = (method: Method, path: string, operation: Operation): M
     ROUTE[method](path),
     HttpCode(status),
     ApiOperation({ operationId: operation.id, summary: operation.summary }),
-    operation.access === 'operator' ? OperatorOnly() : Requires(operation.access),
+    Requires(operation.id),
     ...bodyOf(operation, method),
     ...paramsOf(operation, path).map((name) => ApiParam({ name, schema: { type: 'string', maxLength: 60 } })),
     ...(operation.ifMatch ? [WantsIfMatch()] : []),

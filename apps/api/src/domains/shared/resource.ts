@@ -17,6 +17,25 @@ export const KEPT: Record<string, JsonSchema> = {
   archivedAt: S.orNull(S.moment()),
 };
 
+/** Whose a record is. Nobody's: the garden's own. Shared: the other members see it, and a coordinator may change it. */
+export interface Owned {
+  ownerMemberId: string | null;
+  shared: boolean;
+}
+
+export const OWNED: Record<string, JsonSchema> = { ownerMemberId: S.orNull(S.id()), shared: S.flag() };
+
+/** Of a row or of a record: the same two fields. */
+export const ownedOf = (from: Owned): Owned => ({ ownerMemberId: from.ownerMemberId, shared: from.shared });
+
+/** The garden and the owner of something new: a person's own, or the garden's when a key made it. */
+export interface Ownership {
+  gardenId: string;
+  ownerMemberId: string | null;
+}
+
+export const ownershipOf = ({ gardenId, memberId }: { gardenId: string; memberId: string | null }): Ownership => ({ gardenId, ownerMemberId: memberId });
+
 export const AS_TYPED: JsonSchema = {
   type: 'object',
   description: 'Texts as they were typed where a number is kept, by JSON Pointer',

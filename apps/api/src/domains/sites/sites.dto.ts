@@ -3,7 +3,7 @@ import { PartialType } from '@nestjs/swagger';
 import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, DayField, ObjectField, Shape, TextField } from '../shared/fields.js';
-import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import { AS_TYPED, fieldsOf, KEPT, keptOf, OWNED, ownedOf } from '../shared/resource.js';
 import type { SiteFields, SiteRecord } from './sites.repository.js';
 
 type YesNo = 'yes' | 'no' | 'unknown';
@@ -51,6 +51,7 @@ export class SiteDto {
   @ChoiceField(['allowed', 'forbidden', 'unknown']) glassRule!: Permission;
   @QuantityField('1', { min: 0, max: 1, description: 'Share of direct sun lost to neighbours and trees over the year' }) shadedFrac!: number;
   @BooleanField({ optional: true, description: 'Confirms a place farther than 300 km from every climate station' }) confirmFar?: boolean | null;
+  @BooleanField({ optional: true, description: 'Whether the other members see it and a coordinator may change it; left out: no' }) shared?: boolean | null;
 }
 
 @Shape('SitePatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
@@ -60,7 +61,7 @@ export type SiteResponse = SiteRecord;
 
 export const SiteSchema = namedSchema(
   'Site',
-  S.object({ ...KEPT, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }),
+  S.object({ ...KEPT, ...OWNED, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }),
 );
 
 type Ground = Omit<SiteInputs, 'siteId' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM' | 'timeZone'>;
@@ -89,7 +90,8 @@ export const toRequest = (site: SiteRecord): Omit<SiteFields, 'asTyped'> => ({
   elevationM: site.elevationM,
   timeZone: site.timeZone,
   stationId: site.stationId,
+  shared: site.shared,
   ...groundOf(site),
 });
 
-export const toResponse = (site: SiteRecord): SiteResponse => ({ ...keptOf(site), ...toRequest(site), asTyped: site.asTyped });
+export const toResponse = (site: SiteRecord): SiteResponse => ({ ...keptOf(site), ...ownedOf(site), ...toRequest(site), asTyped: site.asTyped });

@@ -3,21 +3,23 @@ import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
 import type { Site } from '../../platform/database/generated/client.js';
 import type { AsTyped } from '../../platform/http/quantity-field.js';
-import { toKept, type Kept, type ListFilter, type Step } from '../shared/resource.js';
+import { toKept, ownedOf, type Kept, type ListFilter, type Owned, type Ownership, type Step } from '../shared/resource.js';
 
 export interface SiteFields extends Omit<SiteInputs, 'siteId'> {
   name: string;
   stationId: string | null;
+  shared: boolean;
   asTyped: AsTyped;
 }
-export type SiteRecord = Kept & SiteFields;
+export type SiteRecord = Kept & Owned & SiteFields;
 
-type Details = Omit<SiteFields, 'name' | 'stationId' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM' | 'timeZone'>;
+type Details = Omit<SiteFields, 'name' | 'stationId' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM' | 'timeZone' | 'shared'>;
 
 const toModel = (row: Site): SiteRecord => {
   const details = row.details as unknown as Details;
   return {
     ...toKept(row),
+    ...ownedOf(row),
     name: row.name,
     stationId: row.stationId,
     latitudeDeg: row.latitudeDeg,
@@ -40,20 +42,21 @@ const toModel = (row: Site): SiteRecord => {
   };
 };
 
-const toRow = ({ name, stationId, latitudeDeg, longitudeDeg, elevationM, timeZone, ...details }: SiteFields) => ({
+const toRow = ({ name, stationId, latitudeDeg, longitudeDeg, elevationM, timeZone, shared, ...details }: SiteFields) => ({
   name,
   stationId,
   latitudeDeg,
   longitudeDeg,
   elevationM,
   timeZone,
+  shared,
   details: details as object,
 });
 
 @Injectable()
 export class SitesRepository {
-  async insert(db: Db, gardenId: string, id: string, site: SiteFields): Promise<SiteRecord> {
-    return toModel(await db.site.create({ data: { gardenId, id, ...toRow(site) } }));
+  async insert(db: Db, owner: Ownership, id: string, site: SiteFields): Promise<SiteRecord> {
+    return toModel(await db.site.create({ data: { ...owner, id, ...toRow(site) } }));
   }
 
   async find(db: Db, id: string): Promise<SiteRecord | null> {

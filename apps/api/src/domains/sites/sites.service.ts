@@ -14,7 +14,8 @@ import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail } from '../../platform/problems/problem.js';
 import { ClimateRead, type Place } from '../climate/climate.read.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
-import { archive, made, must, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
+import { archive, made, must, mustBeFreeToShare, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
+import { ownershipOf } from '../shared/resource.js';
 import type { ListQuery } from '../shared/queries.dto.js';
 import { groundOf, toRequest, toResponse, SiteDto, type SiteResponse } from './sites.dto.js';
 import { SitesRepository, type SiteFields } from './sites.repository.js';
@@ -36,7 +37,7 @@ export class SitesService {
     return this.idempotency.creating(actor, request, async (db) => {
       await this.mustBeNearAStation(db, body, body.confirmFar === true);
       const fields = await this.fieldsOf(db, body, collectAsTyped(request.body, body));
-      const site = await nameFree(WHAT, fields.name, this.sites.insert(db, actor.gardenId, newId(), fields));
+      const site = await nameFree(WHAT, fields.name, this.sites.insert(db, ownershipOf(actor), newId(), fields));
       await audit(db, actor, { action: 'site.create', objectType: WHAT, objectId: site.id, after: site });
       return made('/v1/sites', toResponse(site));
     });
@@ -58,6 +59,7 @@ export class SitesService {
       assertMatch(ifMatch, was);
       mustNotBeArchived(was, WHAT);
       const { dto, asTyped } = patched(SiteDto, toRequest(was), was.asTyped, patch);
+      mustBeFreeToShare(actor, was, dto.shared ?? false);
       const moved = dto.latitudeDeg !== was.latitudeDeg || dto.longitudeDeg !== was.longitudeDeg;
       if (moved) await this.mustBeNearAStation(db, dto, dto.confirmFar === true);
       const fields = await this.fieldsOf(db, dto, asTyped);
@@ -104,6 +106,7 @@ export class SitesService {
       elevationM: body.elevationM,
       timeZone: body.timeZone ?? tzLookup(body.latitudeDeg, body.longitudeDeg),
       stationId: body.stationId ?? null,
+      shared: body.shared ?? false,
       ...groundOf(body),
       asTyped,
     };

@@ -18,7 +18,6 @@ export class ClaimsController {
   @Operation('post', '', {
     id: 'createClaim',
     summary: 'Hold a thing of the pile for a build',
-    access: 'stock:write',
     body: ClaimDto,
     answer: ClaimSchema,
     creating: true,
@@ -32,7 +31,6 @@ export class ClaimsController {
   @Operation('get', '', {
     id: 'listClaims',
     summary: 'List what is held for a build',
-    access: 'stock:read',
     answer: ClaimSchema,
     page: true,
     params: ['buildId'],
@@ -44,7 +42,6 @@ export class ClaimsController {
   @Operation('get', ':id', {
     id: 'getClaim',
     summary: 'Show one claim that is not released',
-    access: 'stock:read',
     answer: ClaimSchema,
     params: ['buildId', 'id'],
   })
@@ -55,7 +52,6 @@ export class ClaimsController {
   @Operation('delete', ':id', {
     id: 'releaseClaim',
     summary: 'Give a held thing back to the pile',
-    access: 'stock:write',
     answer: null,
     params: ['buildId', 'id'],
   })

@@ -3,7 +3,7 @@ import { PartialType } from '@nestjs/swagger';
 import { QuantitiesField, QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, IntegerField, ListField, ObjectField, PatternField, Shape, TextField } from '../shared/fields.js';
-import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import { AS_TYPED, fieldsOf, KEPT, keptOf, OWNED, ownedOf } from '../shared/resource.js';
 import type { StructureRecord } from './structures.repository.js';
 
 @Shape('OpeningRequest')
@@ -100,6 +100,7 @@ export class StructureDto {
   @ListField(() => WaterStoreDto, { max: 20 }) waterStores!: WaterStoreDto[];
   @ObjectField(() => AnchorDto) anchor!: AnchorDto;
   @ObjectField(() => HostWallDto, { nullable: true }) hostWall!: HostWallDto | null;
+  @BooleanField({ optional: true, description: 'Whether the other members see it and a coordinator may change it; left out: no' }) shared?: boolean | null;
 }
 
 @Shape('StructurePatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
@@ -109,7 +110,7 @@ export type StructureResponse = StructureRecord;
 
 export const StructureSchema = namedSchema(
   'Structure',
-  S.object({ ...KEPT, name: S.text(120), ...fieldsOf(StructureInputsSchema, 'structureId'), asTyped: AS_TYPED }),
+  S.object({ ...KEPT, ...OWNED, name: S.text(120), ...fieldsOf(StructureInputsSchema, 'structureId'), asTyped: AS_TYPED }),
 );
 
 type Shelter = Omit<StructureInputs, 'structureId'>;
@@ -140,10 +141,15 @@ export const shelterOf = (from: Shelter): Shelter => ({
 });
 
 /** The record in the shape of the request, for a merge patch to work on. */
-export const toRequest = (structure: StructureRecord): StructureDto => ({ name: structure.name, ...shelterOf(structure) });
+export const toRequest = (structure: StructureRecord): StructureDto => ({
+  name: structure.name,
+  shared: structure.shared,
+  ...shelterOf(structure),
+});
 
 export const toResponse = (structure: StructureRecord): StructureResponse => ({
   ...keptOf(structure),
+  ...ownedOf(structure),
   name: structure.name,
   ...shelterOf(structure),
   asTyped: structure.asTyped,

@@ -3,18 +3,20 @@ import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
 import type { Structure } from '../../platform/database/generated/client.js';
 import type { AsTyped } from '../../platform/http/quantity-field.js';
-import { toKept, type Kept, type ListFilter, type Step } from '../shared/resource.js';
+import { toKept, ownedOf, type Kept, type ListFilter, type Owned, type Ownership, type Step } from '../shared/resource.js';
 
 export interface StructureFields extends Omit<StructureInputs, 'structureId'> {
   name: string;
+  shared: boolean;
   asTyped: AsTyped;
 }
-export type StructureRecord = Kept & StructureFields;
+export type StructureRecord = Kept & Owned & StructureFields;
 
 const toModel = (row: Structure): StructureRecord => {
-  const details = row.details as unknown as Omit<StructureFields, 'name' | 'kind'>;
+  const details = row.details as unknown as Omit<StructureFields, 'name' | 'kind' | 'shared'>;
   return {
     ...toKept(row),
+    ...ownedOf(row),
     name: row.name,
     kind: row.kind as StructureKind,
     widthM: details.widthM,
@@ -41,12 +43,12 @@ const toModel = (row: Structure): StructureRecord => {
   };
 };
 
-const toRow = ({ name, kind, ...details }: StructureFields) => ({ name, kind, details: details as object });
+const toRow = ({ name, kind, shared, ...details }: StructureFields) => ({ name, kind, shared, details: details as object });
 
 @Injectable()
 export class StructuresRepository {
-  async insert(db: Db, gardenId: string, id: string, structure: StructureFields): Promise<StructureRecord> {
-    return toModel(await db.structure.create({ data: { gardenId, id, ...toRow(structure) } }));
+  async insert(db: Db, owner: Ownership, id: string, structure: StructureFields): Promise<StructureRecord> {
+    return toModel(await db.structure.create({ data: { ...owner, id, ...toRow(structure) } }));
   }
 
   async find(db: Db, id: string): Promise<StructureRecord | null> {

@@ -11,7 +11,8 @@ import type { Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail, type FieldFault } from '../../platform/problems/problem.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
-import { archive, made, must, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
+import { archive, made, must, mustBeFreeToShare, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
+import { ownershipOf } from '../shared/resource.js';
 import type { ListQuery } from '../shared/queries.dto.js';
 import { shelterOf, StructureDto, toRequest, toResponse, type StructureResponse } from './structures.dto.js';
 import { StructuresRepository, type StructureFields } from './structures.repository.js';
@@ -31,7 +32,7 @@ export class StructuresService {
     return this.idempotency.creating(actor, request, async (db) => {
       const id = newId();
       const fields = fieldsOf(body, id, collectAsTyped(request.body, body));
-      const structure = await nameFree(WHAT, fields.name, this.structures.insert(db, actor.gardenId, id, fields));
+      const structure = await nameFree(WHAT, fields.name, this.structures.insert(db, ownershipOf(actor), id, fields));
       await audit(db, actor, { action: 'structure.create', objectType: WHAT, objectId: id, after: structure });
       return made('/v1/structures', toResponse(structure));
     });
@@ -53,6 +54,7 @@ export class StructuresService {
       assertMatch(ifMatch, was);
       mustNotBeArchived(was, WHAT);
       const { dto, asTyped } = patched(StructureDto, toRequest(was), was.asTyped, patch);
+      mustBeFreeToShare(actor, was, dto.shared ?? false);
       const fields = fieldsOf(dto, id, asTyped);
       const now = mustBeNewest(await nameFree(WHAT, fields.name, this.structures.update(db, was, fields)));
       await audit(db, actor, { action: 'structure.update', objectType: WHAT, objectId: id, before: was, after: now });
@@ -71,7 +73,12 @@ export class StructuresService {
 const fieldsOf = (body: StructureDto, id: string, asTyped: AsTyped): StructureFields => {
   const contradictions = contradictionsOf(body);
   if (contradictions.length > 0) fail('inputs-contradict', { reason: contradictions.map(({ detail }) => detail).join(' ') }, contradictions);
-  return { name: body.name ?? `${body.kind} ${id.slice(-6)}`, ...(JSON.parse(JSON.stringify(shelterOf(body))) as ReturnType<typeof shelterOf>), asTyped };
+  return {
+    shared: body.shared ?? false,
+    name: body.name ?? `${body.kind} ${id.slice(-6)}`,
+    ...(JSON.parse(JSON.stringify(shelterOf(body))) as ReturnType<typeof shelterOf>),
+    asTyped,
+  };
 };
 
 // Only what no drawing could show is refused here. A door that is too tall, or rafters that do not close, are for the

@@ -4,7 +4,7 @@ import type { Db } from '../database/database.js';
 import { newId } from '../database/ids.js';
 import { POOL } from '../database/pool.js';
 import { contextOrNull } from '../http/context.js';
-import type { Actor } from './actor.js';
+import { NIL_ID, type Actor } from './actor.js';
 import { isWellFormedKey, prefixOf, sameDigest, sha256, type NewKey } from './key.js';
 import { isScope, type Scope } from './scopes.js';
 
@@ -18,6 +18,7 @@ interface CredentialRow {
   expires_at: Date | null;
   revoked_at: Date | null;
   last_used_at: Date | null;
+  created_by_member_id: string | null;
 }
 
 /** Finds who holds a key. The one question that is asked before the garden is known. */
@@ -32,7 +33,18 @@ export class Credentials {
     if (!row || !sameDigest(sha256(key), row.sha256)) return null;
     if (row.revoked_at || (row.expires_at && row.expires_at <= now)) return null;
     if (!row.last_used_at || now.getTime() - row.last_used_at.getTime() > LAST_USED_STEP_MS) await this.touch(row.garden_id, row.key_id);
-    return { gardenId: row.garden_id, keyId: row.key_id, scopes: row.scopes.filter(isScope) };
+    return {
+      gardenId: row.garden_id,
+      kind: 'key',
+      credentialId: row.key_id,
+      principalId: row.created_by_member_id ?? row.key_id,
+      keyId: row.key_id,
+      accountId: null,
+      memberId: null,
+      roles: [],
+      scopes: row.scopes.filter(isScope),
+      reach: 'all',
+    };
   }
 
   /** Notes the use of a key, at most once a minute, so that reading stays cheap. */
@@ -62,13 +74,24 @@ export interface NewGarden {
   invented: boolean;
 }
 
-/** Makes a garden with its first key, on behalf of the operator. Call it inside the operator's transaction. */
-export const createGarden = async (db: Db, garden: NewGarden, first: { name: string; scopes: readonly Scope[]; key: NewKey }): Promise<{ keyId: string }> => {
-  const keyId = newId();
+/** Who gets the new garden: a key that is shown once, or a person who becomes its first coordinator. */
+export type Founder = { key: NewKey; name: string; scopes: readonly Scope[] } | { accountId: string; name: string };
+
+/** Makes a garden with its first key or its first member. Call it inside the founder's transaction. */
+export const createGarden = async (db: Db, garden: NewGarden, founder: Founder): Promise<{ founderId: string }> => {
+  const founderId = newId();
   const { id, name, locale, currency, unitSystem, invented } = garden;
-  const scopes = [...first.scopes];
-  const digest = new Uint8Array(first.key.sha256);
-  await db.$executeRaw`SELECT create_garden(${id}::uuid, ${name}, ${locale}, ${currency}, ${unitSystem}, ${invented},
-    ${keyId}::uuid, ${first.name}, ${first.key.prefix}, ${digest}, ${scopes}, ${newId()}::uuid, ${contextOrNull()?.requestId ?? null}::text)`;
-  return { keyId };
+  const requestId = contextOrNull()?.requestId ?? null;
+  await db.$executeRaw`SELECT create_garden(${id}::uuid, ${name}, ${locale}, ${currency}, ${unitSystem}, ${invented}, ${newId()}::uuid, ${requestId}::text)`;
+  await db.$executeRaw`SELECT set_config('app.garden_id', ${id}, true)`;
+  if ('key' in founder) {
+    const { prefix, sha256: digest } = founder.key;
+    const data = { gardenId: id, id: founderId, name: founder.name, prefix, sha256: new Uint8Array(digest), scopes: [...founder.scopes] };
+    await db.apiKey.create({ data, select: { id: true } });
+  } else {
+    const data = { gardenId: id, id: founderId, accountId: founder.accountId, name: founder.name, roles: ['coordinator'] };
+    await db.member.create({ data, select: { id: true } });
+  }
+  await db.$executeRaw`SELECT set_config('app.garden_id', ${NIL_ID}, true)`;
+  return { founderId };
 };

@@ -2,6 +2,8 @@
 export const SCOPES = [
   'garden:read',
   'garden:admin',
+  'members:read',
+  'members:write',
   'sites:read',
   'sites:write',
   'structures:read',

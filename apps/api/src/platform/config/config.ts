@@ -15,6 +15,23 @@ export interface Config {
   /** Null: no garden can be made over HTTP. */
   operatorToken: string | null;
   cursorSecret: string;
+  /** Where browsers reach this server; null: whatever host the request names. */
+  publicOrigin: string | null;
+  sessionIdleMs: number;
+  sessionLifeMs: number;
+  gardensPerAccount: number;
+  /** Who may make an account: anybody, or whoever was invited to a garden. */
+  signUp: 'open' | 'invited';
+  signUpsPerHour: number;
+  invitationsPerDay: number;
+  resetsPerHour: number;
+  /** Seals what must be read again: second factors and mail that waits. Null: a secret is kept in the data folder. */
+  accountSecret: string | null;
+  dataDir: string;
+  /** Null: mail is written into files instead. */
+  smtpUrl: string | null;
+  mailFrom: string;
+  mailDir: string;
   reportUrl: string;
   reportSecret: string;
   reportTimeoutMs: number;
@@ -47,17 +64,25 @@ const urlOf =
       : new Error(`an address that begins with ${protocols.map((one) => `${one}//`).join(' or ')} is wanted`);
 
 const choice =
-  (...choices: string[]): Parse<string> =>
+  <const C extends string>(...choices: C[]): Parse<C> =>
   (text) =>
-    choices.includes(text) ? text : new Error(`one of ${choices.join(', ')} is wanted`);
+    choices.find((one) => one === text) ?? new Error(`one of ${choices.join(', ')} is wanted`);
 
 const anyText: Parse<string> = (text) => text;
 
+/** An address alone or with a name before it; nothing that could begin another header. */
+const sender: Parse<string> = (text) =>
+  /^[^<>\r\n"]{0,100}<[^<>\s@]{1,64}@[^<>\s@]{1,190}>$|^[^<>\s@"]{1,64}@[^<>\s@]{1,190}$/.test(text)
+    ? text
+    : new Error('a mail address is wanted, alone or like Garden <garden@example.org>');
+
 const yesOrNo: Parse<boolean> = (text) => (text === 'yes' ? true : text === 'no' ? false : new Error('yes or no is wanted'));
 
-/** As root, a folder that the server's own account can enter; else beside the code. */
-const defaultDir = (): string =>
-  process.getuid?.() === 0 ? '/var/lib/lathwork' : join(fileURLToPath(new URL('../../../../../', import.meta.url)), '.data', 'postgres');
+/** As root, a folder of the machine; else beside the code. */
+const dataDir = (): string => (process.getuid?.() === 0 ? '/var/lib/lathwork' : join(fileURLToPath(new URL('../../../../../', import.meta.url)), '.data'));
+
+/** Of the embedded server: as root, a folder that the server's own account can enter. */
+const defaultDir = (): string => (process.getuid?.() === 0 ? dataDir() : join(dataDir(), 'postgres'));
 
 /** The one list of variables: name, how it is read, what it means. The documentation is made from it. */
 export const VARIABLES = {
@@ -72,6 +97,18 @@ export const VARIABLES = {
   EMBEDDED_DURABLE: { parse: yesOrNo, fallback: 'yes', about: 'no: the embedded server skips fsync (throw-away data only)' },
   LATHWORK_OPERATOR_TOKEN: { parse: secret, fallback: '', about: 'may make gardens; empty switches that route off' },
   CURSOR_SECRET: { parse: secret, fallback: '', about: 'signs page cursors; empty makes a new one at each start' },
+  PUBLIC_ORIGIN: { parse: urlOf('http:', 'https:'), fallback: '', about: 'address by which browsers reach this server, such as https://garden.example; empty takes the host of the request' },
+  SESSION_IDLE_MIN: { parse: wholeNumber(1, 1440), fallback: '30', about: 'a session ends when it is not used for so many minutes' },
+  SESSION_LIFE_H: { parse: wholeNumber(1, 720), fallback: '12', about: 'a session ends after so many hours, used or not' },
+  LATHWORK_SIGN_UP: { parse: choice('open', 'invited'), fallback: 'open', about: 'who may make an account: anybody, or only who was invited to a garden' },
+  SIGN_UPS_PER_HOUR: { parse: wholeNumber(1, 10_000), fallback: '20', about: 'accounts that may be asked for from one network address in an hour' },
+  INVITATIONS_PER_DAY: { parse: wholeNumber(1, 10_000), fallback: '50', about: 'invitations that one garden may send in a day' },
+  RESETS_PER_HOUR: { parse: wholeNumber(1, 100), fallback: '3', about: 'password mails that one account gets in an hour' },
+  ACCOUNT_SECRET: { parse: secret, fallback: '', about: 'seals second factors and waiting mail; the same for all processes; empty keeps one in the data folder' },
+  SMTP_URL: { parse: urlOf('smtp:', 'smtps:'), fallback: '', about: 'mail server, with name and password if it wants them; empty writes mail into files' },
+  MAIL_FROM: { parse: sender, fallback: 'Lathwork <lathwork@localhost>', about: 'sender of all mail' },
+  MAIL_DIR: { parse: anyText, fallback: '', about: 'folder for mail files where there is no mail server; empty takes outbox in the data folder' },
+  GARDENS_PER_ACCOUNT: { parse: wholeNumber(0, 1000), fallback: '5', about: 'gardens one person may be in and still make another' },
   REPORT_URL: { parse: urlOf('http:', 'https:'), fallback: 'http://127.0.0.1:8081', about: 'where the report app listens' },
   REPORT_SECRET: { parse: secret, fallback: null, about: 'shared with the report app' },
   REPORT_TIMEOUT_S: { parse: wholeNumber(1, 600), fallback: '120', about: 'longest wait for one document' },
@@ -117,6 +154,19 @@ export const parseConfig = (env: Environment): Config => {
     databasePool: must('DATABASE_POOL'),
     operatorToken: read('LATHWORK_OPERATOR_TOKEN'),
     cursorSecret: read('CURSOR_SECRET') ?? randomBytes(32).toString('base64url'),
+    publicOrigin: read('PUBLIC_ORIGIN')?.replace(/\/+$/, '') ?? null,
+    sessionIdleMs: must('SESSION_IDLE_MIN') * 60_000,
+    sessionLifeMs: must('SESSION_LIFE_H') * 3_600_000,
+    gardensPerAccount: must('GARDENS_PER_ACCOUNT'),
+    signUp: must('LATHWORK_SIGN_UP'),
+    signUpsPerHour: must('SIGN_UPS_PER_HOUR'),
+    invitationsPerDay: must('INVITATIONS_PER_DAY'),
+    resetsPerHour: must('RESETS_PER_HOUR'),
+    accountSecret: read('ACCOUNT_SECRET'),
+    dataDir: dataDir(),
+    smtpUrl: read('SMTP_URL'),
+    mailFrom: must('MAIL_FROM'),
+    mailDir: read('MAIL_DIR') ?? join(dataDir(), 'outbox'),
     reportUrl: must('REPORT_URL'),
     reportSecret: must('REPORT_SECRET'),
     reportTimeoutMs: must('REPORT_TIMEOUT_S') * 1000,

@@ -22,6 +22,7 @@ export const audit = async (db: Db, actor: Actor, entry: AuditEntry): Promise<vo
       gardenId: actor.gardenId,
       id: newId(),
       keyId: actor.keyId,
+      memberId: actor.memberId,
       action: entry.action,
       objectType: entry.objectType,
       objectId: entry.objectId,

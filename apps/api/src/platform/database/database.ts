@@ -1,6 +1,8 @@
 import { Inject, Injectable, type OnApplicationShutdown } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
 import type pg from 'pg';
+import { NIL_ID } from '../access/actor.js';
+import type { Role } from '../access/roles.js';
 import { PrismaClient, type Prisma } from './generated/client.js';
 import { POOL } from './pool.js';
 
@@ -9,10 +11,23 @@ export type Db = Prisma.TransactionClient;
 
 export type { Prisma } from './generated/client.js';
 
-/** Only the garden matters here: a job has one too, without a key. */
+/** What row security must know of whoever asks. A job has a garden and nothing else. */
 export interface Tenant {
   gardenId: string;
+  accountId?: string | null;
+  memberId?: string | null;
+  roles?: readonly Role[];
+  reach?: 'all' | 'own';
 }
+
+/** The settings that the policies read. Each is set every time, so that nothing of an earlier transaction can be left. */
+const settingsOf = ({ gardenId, accountId, memberId, roles, reach }: Tenant) => ({
+  garden: gardenId,
+  account: accountId ?? '',
+  // Nobody's id rather than none: reaching only own rows without being a member reaches nothing.
+  ownMember: reach === 'own' ? (memberId ?? NIL_ID) : '',
+  writesShared: roles?.includes('coordinator') ? 'on' : 'off',
+});
 
 const LIMITS = { maxWait: 5_000, timeout: 30_000 } as const;
 
@@ -28,7 +43,9 @@ export class Database implements OnApplicationShutdown {
   /** Everything inside succeeds together or leaves no trace. Rows of other gardens do not exist in there. */
   inTransaction<T>(actor: Tenant, fn: (db: Db) => Promise<T>): Promise<T> {
     return this.client.$transaction(async (db) => {
-      await db.$executeRaw`SELECT set_config('app.garden_id', ${actor.gardenId}, true)`;
+      const { garden, account, ownMember, writesShared } = settingsOf(actor);
+      await db.$executeRaw`SELECT set_config('app.garden_id', ${garden}, true), set_config('app.account_id', ${account}, true),
+        set_config('app.own_member_id', ${ownMember}, true), set_config('app.writes_shared', ${writesShared}, true)`;
       return fn(db);
     }, LIMITS);
   }
@@ -37,7 +54,9 @@ export class Database implements OnApplicationShutdown {
   readSnapshot<T>(actor: Tenant, fn: (db: Db) => Promise<T>): Promise<T> {
     return this.client.$transaction(
       async (db) => {
-        await db.$executeRaw`SELECT set_config('app.garden_id', ${actor.gardenId}, true), set_config('transaction_read_only', 'on', true)`;
+        const { garden, account, ownMember, writesShared } = settingsOf(actor);
+        await db.$executeRaw`SELECT set_config('app.garden_id', ${garden}, true), set_config('app.account_id', ${account}, true),
+          set_config('app.own_member_id', ${ownMember}, true), set_config('app.writes_shared', ${writesShared}, true), set_config('transaction_read_only', 'on', true)`;
         return fn(db);
       },
       { ...LIMITS, isolationLevel: 'RepeatableRead' },

@@ -2,7 +2,7 @@ import { Controller, Get, Inject, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import type pg from 'pg';
-import { Public } from '../access/access.decorators.js';
+import { Requires } from '../access/access.decorators.js';
 import { pendingMigrations } from '../database/migrate.js';
 import { POOL } from '../database/pool.js';
 import { ServingState } from './state.js';
@@ -34,7 +34,7 @@ export class HealthController {
 
   /** The process answers. Touches nothing, so that a database outage does not get it restarted. */
   @Get('livez')
-  @Public()
+  @Requires('livez')
   @ApiOperation({ operationId: 'livez', summary: 'Whether the process runs' })
   @ApiOkResponse({ schema: { type: 'object', required: ['process'], properties: { process: mark } } as never })
   livez() {
@@ -42,7 +42,7 @@ export class HealthController {
   }
 
   @Get('readyz')
-  @Public()
+  @Requires('readyz')
   @ApiOperation({ operationId: 'readyz', summary: 'Whether requests can be answered: database, migrations, queue' })
   @ApiOkResponse({ schema: READY as never })
   @ApiResponse({ status: 503, schema: READY as never, description: 'Not ready; names what fails' })

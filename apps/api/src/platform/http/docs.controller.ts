@@ -1,7 +1,7 @@
 import { Controller, Get, Header, Injectable } from '@nestjs/common';
 import { ApiExcludeEndpoint, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { OpenAPIObject } from '@nestjs/swagger';
-import { Public } from '../access/access.decorators.js';
+import { Requires } from '../access/access.decorators.js';
 import { Produces } from './answers.interceptor.js';
 import { docsPage } from './docs-page.js';
 import { Reply } from './reply.js';
@@ -20,7 +20,7 @@ export class DocsController {
   constructor(private readonly published: PublishedDocument) {}
 
   @Get('openapi.json')
-  @Public()
+  @Requires('getOpenApi')
   @ApiOperation({ operationId: 'getOpenApi', summary: 'This description, as OpenAPI 3.1' })
   @ApiOkResponse({ schema: { type: 'object' } })
   openapi(): Reply {
@@ -29,7 +29,7 @@ export class DocsController {
 
   /** A plain page for people. It loads nothing from anywhere. */
   @Get('docs')
-  @Public()
+  @Requires('getDocs')
   @Produces('text/html')
   @Header('Content-Type', 'text/html; charset=utf-8')
   @Header('Content-Security-Policy', "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'")

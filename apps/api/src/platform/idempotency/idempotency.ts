@@ -11,6 +11,8 @@ const REPLAYED = { 'Idempotency-Replayed': 'true' } as const;
 
 export interface CreatingRequest extends Request {
   rawBody?: Buffer;
+  /** The secret that the guard took, wherever it stood. */
+  credential?: string;
 }
 
 /** The key as sent, plain or as a quoted structured-field string; null when there is none. */
@@ -22,7 +24,7 @@ export const idempotencyKeyOf = (header: string | undefined): string | null => {
 
 /** What is kept of a secret answer can be read again only with the caller's own credential and key. */
 const sealKey = (request: CreatingRequest, key: string): Buffer =>
-  Buffer.from(hkdfSync('sha256', Buffer.from(request.get('authorization') ?? ''), Buffer.from(key), Buffer.from('idempotency answer'), 32));
+  Buffer.from(hkdfSync('sha256', Buffer.from(request.credential ?? ''), Buffer.from(key), Buffer.from('idempotency answer'), 32));
 
 const seal = (text: string, key: Buffer): string => {
   const iv = randomBytes(12);
@@ -59,7 +61,7 @@ export class Idempotency {
         const answer = await fn(db);
         return new Reply(answer, JSON.stringify(answer.body));
       }
-      const at = { gardenId: actor.gardenId, keyId: actor.keyId, route: `${request.method} ${request.path}`, idempotencyKey: key };
+      const at = { gardenId: actor.gardenId, credentialId: actor.credentialId, route: `${request.method} ${request.path}`, idempotencyKey: key };
       await this.holdAlone(db, at);
       const requestSha256 = createHash('sha256')
         .update(request.rawBody ?? '')
@@ -70,7 +72,7 @@ export class Idempotency {
 
   /** The lock ends with the transaction: a killed process leaves nothing behind that says "running". */
   private async holdAlone(db: Db, at: KeptAt): Promise<void> {
-    const name = [at.gardenId, at.keyId, at.route, at.idempotencyKey].join('\n');
+    const name = [at.gardenId, at.credentialId, at.route, at.idempotencyKey].join('\n');
     const [row] = await db.$queryRaw<{ alone: boolean }[]>`SELECT pg_try_advisory_xact_lock(hashtextextended(${name}, 7)) AS alone`;
     if (!row?.alone) fail('idempotency-running');
   }
@@ -98,7 +100,7 @@ export class Idempotency {
         ...headersOf(answer),
         expiresAt: new Date(Date.now() + KEPT_MS),
       },
-      select: { keyId: true },
+      select: { credentialId: true },
     });
     return new Reply(answer, text);
   }
@@ -106,7 +108,7 @@ export class Idempotency {
 
 interface KeptAt {
   gardenId: string;
-  keyId: string;
+  credentialId: string;
   route: string;
   idempotencyKey: string;
 }

@@ -40,6 +40,15 @@ const isUnreachable = (error: unknown, depth = 0): boolean => {
   return isUnreachable(cause, depth + 1) || isUnreachable(meta?.driverAdapterError, depth + 1);
 };
 
+const ROW_SECURITY = /violates row-level security policy/;
+
+/** Whether row security refused a change: the row is visible, and not the caller's to change. */
+const isRefusedByRow = (error: unknown, depth = 0): boolean => {
+  if (typeof error !== 'object' || error === null || depth > 5) return false;
+  const { message, cause, meta } = error as { message?: string; cause?: unknown; meta?: { driverAdapterError?: unknown } };
+  return ROW_SECURITY.test(message ?? '') || isRefusedByRow(cause, depth + 1) || isRefusedByRow(meta?.driverAdapterError, depth + 1);
+};
+
 const ofHttp = (error: HttpException): Problem => {
   const status = error.getStatus();
   if (status === 404) return new Problem('route-unknown');
@@ -52,6 +61,7 @@ export const toProblem = (error: unknown): Problem => {
   if (error instanceof Problem) return error;
   if (error instanceof HttpException) return ofHttp(error);
   if (error instanceof URIError) return new Problem('malformed-request');
+  if (isRefusedByRow(error)) return new Problem('not-yours');
   return isUnreachable(error) ? new Problem('unavailable', {}, [], { 'Retry-After': '2' }) : new Problem('internal');
 };
 

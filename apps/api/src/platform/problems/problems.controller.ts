@@ -1,6 +1,6 @@
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
-import { Public } from '../access/access.decorators.js';
+import { Requires } from '../access/access.decorators.js';
 import { CATALOGUE, isProblemKey, type ProblemKey } from './catalogue.js';
 import { fail } from './problem.js';
 
@@ -21,7 +21,7 @@ const ENTRY = {
 @Controller('v1/problems')
 export class ProblemsController {
   @Get()
-  @Public()
+  @Requires('listProblems')
   @ApiOperation({ operationId: 'listProblems', summary: 'Every problem this API can answer with' })
   @ApiOkResponse({ schema: { type: 'object', required: ['items'], properties: { items: { type: 'array', maxItems: 200, items: ENTRY } } } as never })
   list() {
@@ -29,7 +29,7 @@ export class ProblemsController {
   }
 
   @Get(':key')
-  @Public()
+  @Requires('getProblem')
   @ApiOperation({ operationId: 'getProblem', summary: 'What one problem means and what can be done about it' })
   @ApiParam({ name: 'key', schema: { type: 'string', enum: Object.keys(CATALOGUE) } })
   @ApiOkResponse({ schema: ENTRY as never })
