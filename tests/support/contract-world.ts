@@ -62,7 +62,8 @@ export interface Step {
 
 /** One request as the description says it should be sent. */
 export const send = async (http: HttpClient, operation: Described, ids: Ids, body?: unknown): Promise<Given> => {
-  const address = addressOf(operation.path, ids);
+  const query = operation.parameters.filter((one) => one.in === 'query' && one.required).map((one) => [one.name, String(one.example)]);
+  const address = addressOf(operation.path, ids) + (query.length > 0 ? `?${String(new URLSearchParams(query))}` : '');
   const wants = (name: string): boolean => operation.parameters.some((one) => one.in === 'header' && one.name === name);
   let request = http.request(operation.method, address).ok(() => true);
   if (wants('Idempotency-Key')) request = request.set('Idempotency-Key', crypto.randomUUID());

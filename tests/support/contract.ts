@@ -18,6 +18,7 @@ export interface Parameter {
   name: string;
   in: 'path' | 'query' | 'header' | 'cookie';
   required?: boolean;
+  example?: unknown;
   schema: Json;
 }
 

@@ -1,5 +1,5 @@
 import { ANSWER_EXAMPLES } from './examples/generated/answers.js';
-import { REQUEST_EXAMPLES } from './examples/requests.js';
+import { PARAMETER_EXAMPLES, REQUEST_EXAMPLES } from './examples/requests.js';
 
 type Json = Record<string, unknown>;
 type Content = Record<string, Json>;
@@ -15,5 +15,9 @@ export const withExamples = (operation: Json & { responses: Record<string, Json>
   const id = String(operation['operationId']);
   const request = REQUEST_EXAMPLES[id];
   if (request) put(contentOf(operation['requestBody']), request);
+  for (const parameter of (operation['parameters'] as Json[] | undefined) ?? []) {
+    const example = PARAMETER_EXAMPLES[`${String(parameter['in'])} ${String(parameter['name'])}`];
+    if (example !== undefined) parameter['example'] = example;
+  }
   for (const [status, example] of Object.entries(ANSWER_EXAMPLES[id] ?? {})) put(contentOf(operation.responses[status]), example);
 };

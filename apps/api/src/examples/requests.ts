@@ -185,3 +185,13 @@ export const REQUEST_EXAMPLES: Readonly<Record<string, Json>> = {
   },
   createDocument: { planId: EXAMPLE_IDS.plan, kind: 'planBook', language: 'en', paper: 'letter', units: 'us' },
 };
+
+/** What can be sent as a parameter, by its place and name. */
+export const PARAMETER_EXAMPLES: Readonly<Record<string, unknown>> = {
+  'query near': '39.93,-104.58',
+  'query elevationM': 1640,
+  'query limit': 20,
+  'header If-Match': '"1"',
+  'header Idempotency-Key': '7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11',
+  'header Prefer': 'wait=10',
+};
