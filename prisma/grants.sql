@@ -9,7 +9,7 @@ BEGIN
   EXECUTE format('REVOKE ALL ON ALL TABLES IN SCHEMA public FROM %I', app);
   EXECUTE format('GRANT USAGE ON SCHEMA public TO %I', app);
   FOR granted IN SELECT * FROM (VALUES
-    ('SELECT', ARRAY['climate_stations', 'seed_states']),
+    ('SELECT', ARRAY['climate_stations', 'seed_states', 'audit_links']),
     ('SELECT, INSERT', ARRAY['plan_results', 'plan_reviews', 'plan_staleness', 'plan_as_builts', 'files', 'audit_entries', 'account_events', 'job_events', 'hook_events']),
     ('INSERT', ARRAY['mail_outbox']),
     ('SELECT, INSERT, UPDATE', ARRAY['sites', 'structures', 'stock_items', 'stock_claims', 'prices', 'exchange_rates', 'builds', 'accounts', 'members', 'invitations']),
@@ -29,7 +29,8 @@ BEGIN
     EXECUTE format('GRANT %s ON %s TO %I', granted.rights, (SELECT string_agg(format('public.%I', t), ', ') FROM unnest(granted.tables) AS t), app);
   END LOOP;
   EXECUTE format('GRANT SELECT ON public._prisma_migrations TO %I', app);
-  EXECUTE format('GRANT EXECUTE ON FUNCTION public.find_credential(text), public.enqueue_job(text, uuid, uuid), public.find_session(bytea, uuid),
+  EXECUTE format('GRANT EXECUTE ON FUNCTION public.find_credential(text), public.enqueue_job(text, uuid, uuid), public.enqueue_in_turn(text, uuid, uuid, integer, integer),
+    public.queue_state(), public.take_permits(bytea[], integer[], integer[], integer[], integer[], bigint[], boolean), public.find_session(bytea, uuid),
     public.touch_session(bytea), public.find_account(text), public.use_account_token(bytea, text), public.find_invitation(bytea),
     public.gardens_of_account(), public.build_is_writable(uuid, uuid), public.claim_deliveries(timestamptz, timestamptz, integer), public.create_garden(uuid, text, text, text, text, boolean, uuid, text) TO %I', app);
   EXECUTE format('GRANT EXECUTE ON FUNCTION public.take_attempt(bytea, integer, integer, integer), public.take_quota(bytea, integer, integer),

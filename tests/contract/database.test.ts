@@ -11,6 +11,7 @@ const DEFINERS = [
   'claim_mail',
   'create_garden',
   'end_mail',
+  'enqueue_in_turn',
   'enqueue_job',
   'find_account',
   'find_account_token',
@@ -19,7 +20,10 @@ const DEFINERS = [
   'find_session',
   'forgive_attempts',
   'gardens_of_account',
+  'link_audit_entry',
+  'queue_state',
   'take_attempt',
+  'take_permits',
   'take_quota',
   'touch_session',
   'use_account_token',
@@ -39,6 +43,8 @@ const WITHOUT_GARDEN = [
   'gardens',
   // Added to by the application, read by the sender alone.
   'mail_outbox',
+  // Hashes and counts; only take_permits reaches it.
+  'permit_counts',
   'seed_states',
 ];
 /** What finds a garden is unique over all gardens; it is random and holds nothing. */

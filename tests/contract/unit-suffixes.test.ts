@@ -21,6 +21,7 @@ const WITHOUT_UNIT = new Set([
   'status',
   'bytes',
   'number',
+  'slice',
   'stageNumber',
   'month',
   'year',

@@ -1,4 +1,5 @@
 import 'reflect-metadata';
+import { setTimeout as pause } from 'node:timers/promises';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { Logger } from 'pino';
 import { createApi } from './create-api.js';
@@ -7,6 +8,8 @@ import { prepareDatabase, StartError, type PreparedDatabase } from './platform/d
 import { ServingState } from './platform/health/state.js';
 import { JobRunner } from './platform/jobs/runner.js';
 import { makeLog } from './platform/logging/log.js';
+import { serveMetrics } from './platform/metrics/metrics-door.js';
+import { Metrics } from './platform/metrics/metrics.js';
 
 const refuse = (error: unknown): never => {
   const known = error instanceof ConfigError || error instanceof StartError;
@@ -14,14 +17,18 @@ const refuse = (error: unknown): never => {
   process.exit(1);
 };
 
-/** On the first signal: not ready at once, running requests and jobs finish, then the process ends with 0. More signals change nothing. */
+/**
+ * On the first signal: not ready at once, so that whoever sends requests looks elsewhere, while for a short time they are
+ * still taken; then running requests and jobs finish, and the process ends with 0. More signals change nothing.
+ */
 const drainOnSignal = (app: NestExpressApplication, database: PreparedDatabase, config: Config, log: Logger): void => {
   const state = app.get(ServingState);
   const drain = async (): Promise<void> => {
     if (state.draining) return;
     state.draining = true;
     log.info('draining');
-    const limit = setTimeout(() => process.exit(0), config.shutdownGraceMs);
+    const limit = setTimeout(() => process.exit(0), config.drainDelayMs + config.shutdownGraceMs);
+    await pause(config.drainDelayMs);
     await app.close();
     await database.stop();
     clearTimeout(limit);
@@ -42,6 +49,7 @@ const main = async (): Promise<void> => {
   await app.get(JobRunner).start();
   const server = await app.listen(config.port, config.host);
   const address = server.address() as { port: number };
+  if (config.metricsPort !== null) await serveMetrics(app.get(Metrics), config.metricsPort);
   log.info({ host: config.host, port: address.port }, 'listening');
 };
 

@@ -8,9 +8,10 @@ import { ComputePool } from './compute/compute-pool.js';
 import { CONFIG, type Config } from './config/config.js';
 import { ADDRESSES, type Addresses } from './database/addresses.js';
 import { Database } from './database/database.js';
-import { makePool, POOL } from './database/pool.js';
+import { makePool, makeSidePool, POOL, SIDE_POOL } from './database/pool.js';
 import { FileStore, PostgresFileStore } from './files/file-store.js';
 import { HealthController } from './health/health.controller.js';
+import { Readiness } from './health/readiness.js';
 import { ServingState } from './health/state.js';
 import { AnswersInterceptor } from './http/answers.interceptor.js';
 import { DocsController, PublishedDocument } from './http/docs.controller.js';
@@ -20,8 +21,19 @@ import { JobFeed } from './jobs/feed.js';
 import { Tasks } from './jobs/jobs.js';
 import { JobRunner, RunnerTools } from './jobs/runner.js';
 import { JobWatch } from './jobs/watch.js';
+import { Leases } from './limits/leases.js';
+import { LimitsInterceptor } from './limits/limits.interceptor.js';
+import { PermitStore } from './limits/permit-store.js';
+import { RateLimits } from './limits/rate-limits.js';
 import { LOG } from './logging/log.js';
+import { Metrics } from './metrics/metrics.js';
+import { MailSender } from './mail/sender.js';
+import { Outbox } from './mail/outbox.js';
+import { Passwords } from './passwords/passwords.js';
 import { ProblemsController } from './problems/problems.controller.js';
+import { Sealer } from './sealing/sealer.js';
+import { Throttle } from './throttle/throttle.js';
+import { Outbound } from './outbound/outbound.js';
 import { ReportClient } from './report-client/report-client.js';
 
 export interface Surroundings {
@@ -34,6 +46,11 @@ const SHARED: Provider[] = [
   Database,
   Credentials,
   Sessions,
+  Passwords,
+  Throttle,
+  Sealer,
+  Outbox,
+  MailSender,
   Idempotency,
   Tasks,
   JobFeed,
@@ -42,7 +59,13 @@ const SHARED: Provider[] = [
   JobRunner,
   ComputePool,
   ReportClient,
+  Outbound,
   ServingState,
+  Metrics,
+  Readiness,
+  PermitStore,
+  Leases,
+  RateLimits,
   PublishedDocument,
   { provide: FileStore, useClass: PostgresFileStore },
 ];
@@ -60,12 +83,15 @@ export class PlatformModule {
         { provide: ADDRESSES, useValue: addresses },
         { provide: LOG, useValue: log },
         { provide: POOL, useFactory: () => makePool(addresses.url, config.databasePool) },
+        { provide: SIDE_POOL, useFactory: () => makeSidePool(addresses.url) },
         ...SHARED,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: RequestPipe },
+        // The first interceptor is the outermost: no permit, no work.
+        { provide: APP_INTERCEPTOR, useClass: LimitsInterceptor },
         { provide: APP_INTERCEPTOR, useClass: AnswersInterceptor },
       ],
-      exports: [CONFIG, LOG, POOL, ...SHARED],
+      exports: [CONFIG, LOG, POOL, SIDE_POOL, ...SHARED],
     };
   }
 }

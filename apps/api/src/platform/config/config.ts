@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Policies, PolicyName } from '../limits/policies.js';
 
 /** Everything the API is told from outside. Parsed once at start; nothing else reads the environment. */
 export interface Config {
@@ -40,6 +41,23 @@ export interface Config {
   jobConcurrency: number;
   shutdownGraceMs: number;
   waitLimitMs: number;
+  /** Ports of other servers that events may be sent to. */
+  outboundPorts: readonly number[];
+  /** For development: events may be sent to this very machine, over http and to any port. */
+  outboundLoopback: boolean;
+  /** How many requests each class may make in a window. */
+  limits: Policies;
+  /** Costly jobs of one garden: so many at once, so many more in line. */
+  jobQuota: { running: number; waiting: number };
+  /** Reverse proxies in front whose word about the caller's address is taken. */
+  trustedProxies: number;
+  /** Null: no numbers on the server's own address. */
+  metricsToken: string | null;
+  /** Null: no port of its own for the numbers. */
+  metricsPort: number | null;
+  drainDelayMs: number;
+  queueAgeLimitMs: number;
+  diskFreeMinBytes: number;
 }
 
 export const CONFIG = Symbol('config');
@@ -75,6 +93,11 @@ const sender: Parse<string> = (text) =>
   /^[^<>\r\n"]{0,100}<[^<>\s@]{1,64}@[^<>\s@]{1,190}>$|^[^<>\s@"]{1,64}@[^<>\s@]{1,190}$/.test(text)
     ? text
     : new Error('a mail address is wanted, alone or like Garden <garden@example.org>');
+
+const portList: Parse<readonly number[]> = (text) => {
+  const ports = text.split(',').map((part) => Number(part.trim()));
+  return ports.every((port) => Number.isInteger(port) && port >= 1 && port <= 65_535) ? ports : new Error('port numbers with commas between them are wanted');
+};
 
 const yesOrNo: Parse<boolean> = (text) => (text === 'yes' ? true : text === 'no' ? false : new Error('yes or no is wanted'));
 
@@ -117,6 +140,21 @@ export const VARIABLES = {
   JOB_CONCURRENCY: { parse: wholeNumber(1, 64), fallback: '2', about: 'jobs worked on at once' },
   SHUTDOWN_GRACE_S: { parse: wholeNumber(0, 300), fallback: '20', about: 'time that running requests and jobs get at the end' },
   WAIT_LIMIT_S: { parse: wholeNumber(0, 60), fallback: '30', about: 'longest Prefer: wait that is honoured' },
+  OUTBOUND_PORTS: { parse: portList, fallback: '443', about: 'ports of other servers that webhooks may name' },
+  OUTBOUND_LOOPBACK: { parse: yesOrNo, fallback: 'no', about: 'yes (development only): webhooks may name this machine, over http too' },
+  RATE_WINDOW_S: { parse: wholeNumber(1, 3600), fallback: '60', about: 'length of the window of all request limits' },
+  RATE_PER_ADDRESS: { parse: wholeNumber(1, 1_000_000_000), fallback: '3000', about: 'requests from one address (IPv6: one /64) in a window, before anything else is known' },
+  RATE_PER_CREDENTIAL: { parse: wholeNumber(1, 1_000_000_000), fallback: '1500', about: 'requests of one key, or of one person, in a window' },
+  RATE_PER_GARDEN: { parse: wholeNumber(1, 1_000_000_000), fallback: '6000', about: 'requests of one garden in a window' },
+  RATE_COSTLY: { parse: wholeNumber(1, 1_000_000_000), fallback: '120', about: 'plans, documents and exports that one garden may ask for in a window' },
+  JOBS_RUNNING: { parse: wholeNumber(1, 64), fallback: '2', about: 'costly jobs of one garden that run at once' },
+  JOBS_WAITING: { parse: wholeNumber(0, 10_000), fallback: '10', about: 'costly jobs of one garden that wait behind those' },
+  TRUSTED_PROXIES: { parse: wholeNumber(0, 10), fallback: '0', about: 'reverse proxies in front whose X-Forwarded-For is believed' },
+  METRICS_TOKEN: { parse: secret, fallback: '', about: 'bearer token of GET /metrics; empty switches that address off' },
+  METRICS_PORT: { parse: wholeNumber(1, 65_535), fallback: '', about: 'port on 127.0.0.1 that serves /metrics without a token; empty opens none' },
+  DRAIN_DELAY_S: { parse: wholeNumber(0, 60), fallback: '2', about: 'at the end: time in which readyz says no and requests are still taken' },
+  QUEUE_AGE_LIMIT_S: { parse: wholeNumber(1, 86_400), fallback: '900', about: 'readyz tells when a job has waited longer than this' },
+  DISK_FREE_MIN_MB: { parse: wholeNumber(0, 1_000_000), fallback: '256', about: 'readyz says no when the data folder has less room' },
 } as const satisfies Record<string, { parse: Parse<unknown>; fallback: string | null; about: string }>;
 
 type Name = keyof typeof VARIABLES;
@@ -128,6 +166,11 @@ export class ConfigError extends Error {
     super(`the configuration has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}:\n${faults.map((fault) => `  - ${fault}`).join('\n')}`);
   }
 }
+
+const limitsOf = (windowMs: number, quotas: Readonly<Record<PolicyName, number>>): Policies => {
+  const policy = (name: PolicyName) => ({ name, quota: quotas[name], windowMs });
+  return { address: policy('address'), credential: policy('credential'), garden: policy('garden'), costly: policy('costly') };
+};
 
 export const parseConfig = (env: Environment): Config => {
   const faults: string[] = [];
@@ -175,6 +218,21 @@ export const parseConfig = (env: Environment): Config => {
     jobConcurrency: must('JOB_CONCURRENCY'),
     shutdownGraceMs: must('SHUTDOWN_GRACE_S') * 1000,
     waitLimitMs: must('WAIT_LIMIT_S') * 1000,
+    outboundPorts: must('OUTBOUND_PORTS'),
+    outboundLoopback: must('OUTBOUND_LOOPBACK'),
+    limits: limitsOf(must('RATE_WINDOW_S') * 1000, {
+      address: must('RATE_PER_ADDRESS'),
+      credential: must('RATE_PER_CREDENTIAL'),
+      garden: must('RATE_PER_GARDEN'),
+      costly: must('RATE_COSTLY'),
+    }),
+    jobQuota: { running: must('JOBS_RUNNING'), waiting: must('JOBS_WAITING') },
+    trustedProxies: must('TRUSTED_PROXIES'),
+    metricsToken: read('METRICS_TOKEN'),
+    metricsPort: read('METRICS_PORT'),
+    drainDelayMs: must('DRAIN_DELAY_S') * 1000,
+    queueAgeLimitMs: must('QUEUE_AGE_LIMIT_S') * 1000,
+    diskFreeMinBytes: must('DISK_FREE_MIN_MB') * 1_048_576,
   };
   if (faults.length > 0) throw new ConfigError(faults);
   return config;

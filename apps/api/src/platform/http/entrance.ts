@@ -1,7 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { NextFunction, Request, Response } from 'express';
 import type { Logger } from 'pino';
+import { NIL_ID } from '../access/actor.js';
+import type { ServingState } from '../health/state.js';
+import type { Metrics } from '../metrics/metrics.js';
 import { contexts, type RequestContext } from './context.js';
+import { traceFrom } from './trace.js';
 
 /** The same for every answer: nothing is cached, framed, sniffed or run. */
 const SECURITY_HEADERS = {
@@ -16,35 +20,57 @@ const SECURITY_HEADERS = {
 
 const GIVEN_ID = /^[\w.-]{1,64}$/;
 
-/** The first thing every request meets: an id, the fixed headers, its context, and a log line at its end. */
+/** The template of the route: never the path, which may hold anything, nor the query, which may hold coordinates. */
+const routeOf = (request: Request): string | null => {
+  const path = (request.route as { path?: unknown } | undefined)?.path;
+  return typeof path === 'string' ? path : null;
+};
+
+export interface Entrance {
+  log: Logger;
+  cursorSecret: string;
+  metrics: Metrics;
+  state: ServingState;
+}
+
+/** The first thing every request meets: an id and a place in a trace, the fixed headers, its context, and a log line at its end. */
 export const entrance =
-  (log: Logger, cursorSecret: string) =>
+  ({ log, cursorSecret, metrics, state }: Entrance) =>
   (request: Request, response: Response, next: NextFunction): void => {
     const started = performance.now();
     const given = request.get('x-request-id');
     const requestId = given && GIVEN_ID.test(given) ? given : randomUUID();
     const store: RequestContext = {
       requestId,
+      trace: traceFrom(request.get('traceparent')),
       actor: null,
       path: request.path,
       query: new URL(request.originalUrl, 'http://local').searchParams,
       cursorSecret,
     };
     response.set({ ...SECURITY_HEADERS, 'X-Request-Id': requestId });
-    response.on('finish', () => {
-      // The template of the route, never the raw query: a query may hold coordinates.
-      const route = (request.route as { path?: string } | undefined)?.path ?? request.path.slice(0, 200);
-      log.info(
-        {
-          requestId,
-          method: request.method,
-          route,
-          status: response.statusCode,
-          ms: Math.round(performance.now() - started),
-          keyId: store.actor?.keyId ?? null,
-        },
-        'request',
-      );
-    });
+    // Whoever holds a connection open learns in time that it will end.
+    if (state.draining) response.set('Connection', 'close');
+    let ended = false;
+    const atEnd = (whole: boolean) => (): void => {
+      if (ended) return;
+      ended = true;
+      const route = routeOf(request);
+      const ms = performance.now() - started;
+      metrics.request(request.method, route, response.statusCode, ms);
+      log.info(lineOf(store, { method: request.method, route, status: response.statusCode, ms: Math.round(ms), ...(whole ? {} : { cutOff: true }) }), 'request');
+    };
+    response.on('finish', atEnd(true));
+    response.on('close', atEnd(false));
     contexts.run(store, next);
   };
+
+const lineOf = ({ requestId, trace, actor }: RequestContext, about: object): object => ({
+  requestId,
+  traceId: trace.traceId,
+  spanId: trace.spanId,
+  ...about,
+  gardenId: actor && actor.gardenId !== NIL_ID ? actor.gardenId : null,
+  keyId: actor?.keyId ?? null,
+  memberId: actor?.memberId ?? null,
+});

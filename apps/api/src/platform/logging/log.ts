@@ -1,49 +1,36 @@
 import { pino, type DestinationStream, type Logger } from 'pino';
+import { originOrNull } from '../http/context.js';
+import { scrub, scrubText } from './scrub.js';
 
 export const LOG = Symbol('log');
 
-/** Keys whose values never reach a log line, at the first two levels of an object. */
-const HIDDEN = [
-  'authorization',
-  'cookie',
-  'password',
-  'secret',
-  'token',
-  'key',
-  'apiKey',
-  'latitudeDeg',
-  'longitudeDeg',
-  'connectionString',
-  'url',
-  'ownerUrl',
-];
+/** Whatever is logged while a request is answered, or a job runs that one asked for, says which. */
+const origin = (): object => {
+  const found = originOrNull();
+  return found ? { requestId: found.requestId, traceId: found.trace.traceId, spanId: found.trace.spanId } : {};
+};
 
-/** JSON lines on standard output. Escaping by JSON means that no input can forge a line. */
+/**
+ * JSON lines on standard output. Escaping by JSON means that no input can forge a line, and everything is scrubbed on
+ * its way: members by their name, texts by their look. What is logged is meant to hold ids only; this is the second wall.
+ */
 export const makeLog = (level: string, to?: DestinationStream): Logger =>
   pino(
     {
       level,
       base: null,
       timestamp: pino.stdTimeFunctions.isoTime,
-      redact: { paths: HIDDEN.flatMap((key) => [key, `*.${key}`, `*.*.${key}`]), censor: '[hidden]' },
-      serializers: { err: errorOf },
+      mixin: origin,
+      mixinMergeStrategy: (line, more) => ({ ...more, ...line }),
+      formatters: { log: scrub },
+      hooks: {
+        logMethod(inputs, method) {
+          const clean = inputs.map((one: unknown) => (typeof one === 'string' ? scrubText(one) : one)) as typeof inputs;
+          // A bare error would put its message into the line as it stands.
+          if ((clean[0] as unknown) instanceof Error) method.apply(this, [{ err: clean[0] }, 'error']);
+          else method.apply(this, clean);
+        },
+      },
     },
     to ?? pino.destination({ fd: 1, sync: true }),
   );
-
-/** An error without the values that were in the query or the request: its kind, code and stack. */
-const errorOf = (error: unknown): object => {
-  if (!(error instanceof Error)) return { kind: typeof error };
-  const { code } = error as { code?: string };
-  const where = (error.stack ?? '')
-    .split('\n')
-    .filter((line) => /^\s+at /.test(line))
-    .slice(0, 12)
-    .map((line) => line.trim());
-  const message = error.message
-    .replaceAll(/postgres(ql)?:\/\/\S+/g, '[address]')
-    .split('\n')
-    .at(-1)
-    ?.slice(0, 300);
-  return { kind: error.name, ...(code ? { code } : {}), message, where, ...(error.cause instanceof Error ? { cause: error.cause.message.slice(0, 300) } : {}) };
-};

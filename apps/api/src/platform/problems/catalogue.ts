@@ -195,6 +195,19 @@ export const CATALOGUE = {
   },
   'too-many-requests': { status: 429, title: 'Too many at once', detail: '{what}', remedy: 'Wait as long as Retry-After says, then try again.' },
 
+  'rate-limited': {
+    status: 429,
+    title: 'Too many requests',
+    detail: 'The policy "{policy}" allows {quota} requests in {windowS} seconds; they are used up.',
+    remedy: 'Wait as long as Retry-After says, then go on more slowly; RateLimit and RateLimit-Policy of every answer tell what is left.',
+  },
+  'jobs-full': {
+    status: 429,
+    title: 'Enough is under way',
+    detail: 'This garden already has {running} jobs at work and {waiting} waiting, counted together; there is no room for another.',
+    remedy: 'Wait until one of them has ended, or cancel one that is no longer wanted; then send the same request again.',
+  },
+
   // several people at once
   'if-match-required': {
     status: 428,
@@ -285,6 +298,37 @@ export const CATALOGUE = {
     title: 'No room left',
     detail: 'The files of the garden would exceed {limit} bytes.',
     remedy: 'Ask the operator for more room.',
+  },
+
+  'job-cancelled': {
+    status: 409,
+    title: 'Called off',
+    detail: 'The job was called off before it was done.',
+    remedy: 'Ask for it again when it is wanted after all.',
+  },
+  'not-your-job': {
+    status: 403,
+    title: 'Not your job',
+    detail: 'Only whoever asked for a job, or a coordinator, may call it off.',
+    remedy: 'Ask one of them.',
+  },
+  'url-refused': {
+    status: 422,
+    title: 'This server will not send there',
+    detail: '{reason}',
+    remedy: 'Give an https address with a public name, without user, password or fragment.',
+  },
+  'too-many-webhooks': {
+    status: 409,
+    title: 'Enough webhooks',
+    detail: 'A garden may have {limit} webhooks.',
+    remedy: 'Remove one that is no longer needed.',
+  },
+  'webhook-disabled': {
+    status: 409,
+    title: 'The webhook is disabled',
+    detail: 'Nothing is sent to a webhook that is disabled.',
+    remedy: 'Set its state to "active" first.',
   },
 
   'document-refused': {
