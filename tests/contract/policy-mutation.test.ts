@@ -31,6 +31,9 @@ afterAll(async () => {
 /** The owner's own functions look in here before a garden is known. */
 const OWNER_READS = ['api_keys', 'members', 'invitations'];
 
+/** Written by the database itself: no statement of the application can add to it, with or without a policy. */
+const READ_ONLY = ['audit_links'];
+
 type Leak = 'own row hidden' | 'other row seen' | 'other row taken in' | 'owner sees other row';
 
 const seen = async (pool: pg.Pool, table: string, garden: string): Promise<boolean> =>
@@ -46,7 +49,7 @@ const takesIn = async (table: string): Promise<boolean> => {
     await inGarden(app, A, own ? foreign : bare, own ? [B, A] : [B], 'ROLLBACK');
     return true;
   } catch (error) {
-    return !/new row violates row-level security policy/.test((error as Error).message);
+    return !(READ_ONLY.includes(table) ? /permission denied for table/ : /new row violates row-level security policy/).test((error as Error).message);
   }
 };
 
@@ -113,7 +116,7 @@ test.each(MUTATIONS)('%s: the probe of every table notices', async (_name, lose,
   for (const table of tables) {
     await admin.query(lose(table));
     const leaks = await probe(table).finally(() => admin.query(restore(table)));
-    expect([table, leaks]).toEqual([table, wanted(table)]);
+    expect([table, leaks]).toEqual([table, wanted(table).filter((leak) => leak !== 'other row taken in' || !READ_ONLY.includes(table))]);
     expect([table, await probe(table)]).toEqual([table, []]);
   }
 });

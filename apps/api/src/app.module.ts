@@ -3,6 +3,8 @@ import { BuildsModule } from './domains/builds/builds.module.js';
 import { ClimateModule } from './domains/climate/climate.module.js';
 import { DocumentsModule } from './domains/documents/documents.module.js';
 import { GardensModule } from './domains/gardens/gardens.module.js';
+import { HistoryModule } from './domains/history/history.module.js';
+import { JobsModule } from './domains/jobs/jobs.module.js';
 import { PlansModule } from './domains/plans/plans.module.js';
 import { PricesModule } from './domains/prices/prices.module.js';
 import { SitesModule } from './domains/sites/sites.module.js';
@@ -11,7 +13,19 @@ import { StructuresModule } from './domains/structures/structures.module.js';
 import { PlatformModule, type Surroundings } from './platform/platform.module.js';
 
 /** Every domain that owns rows. */
-const DOMAINS: Type[] = [GardensModule, SitesModule, ClimateModule, StructuresModule, StockModule, PricesModule, BuildsModule, PlansModule, DocumentsModule];
+const DOMAINS: Type[] = [
+  GardensModule,
+  SitesModule,
+  ClimateModule,
+  StructuresModule,
+  StockModule,
+  PricesModule,
+  BuildsModule,
+  PlansModule,
+  DocumentsModule,
+  JobsModule,
+  HistoryModule,
+];
 
 @Module({})
 export class AppModule {

@@ -55,6 +55,9 @@ export const mustBeFreeToShare = (actor: Actor, was: Owned, shared: boolean): vo
   ]);
 };
 
+/** What people call a kind of thing, as the name of its kind: "stock item" is stockItem. */
+const kindOf = (what: string): string => what.replaceAll(/ (\w)/g, (_space, letter: string) => letter.toUpperCase());
+
 interface Archivable<R extends Kept> {
   find(db: Db, id: string): Promise<R | null>;
   setArchived(db: Db, was: R, archivedAt: Date | null): Promise<R | null>;
@@ -72,8 +75,8 @@ export const archive = async <R extends Kept>(
   if ((was.archivedAt !== null) === about.archived) return was;
   const now = mustBeNewest(await rows.setArchived(db, was, about.archived ? new Date() : null));
   await audit(db, actor, {
-    action: `${about.what}.${about.archived ? 'archive' : 'restore'}`,
-    objectType: about.what,
+    action: `${kindOf(about.what)}.${about.archived ? 'archive' : 'restore'}`,
+    objectType: kindOf(about.what),
     objectId: was.id,
     before: was,
     after: now,

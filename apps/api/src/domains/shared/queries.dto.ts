@@ -20,6 +20,18 @@ export const IdQuery = (description: string): PropertyDecorator =>
     documented({ type: 'string', format: 'uuid', maxLength: 36 }, { description, optional: true, parameter: true }),
   );
 
+/** A whole number that must be given. */
+export const WholeQuery = (min: number, max: number, description: string): PropertyDecorator =>
+  applyDecorators(
+    Transform(({ value }: { value: unknown }) => (typeof value === 'string' && /^\d{1,9}$/.test(value) ? Number(value) : value), { toClassOnly: true }),
+    fieldRule((value) =>
+      typeof value === 'number' && Number.isInteger(value) && value >= min && value <= max
+        ? null
+        : { code: 'out-of-range', detail: `A whole number from ${min} to ${max} is wanted.`, allowed: `${min} to ${max}` },
+    ),
+    documented({ type: 'integer', minimum: min, maximum: max }, { description, parameter: true }),
+  );
+
 export const ChoiceQuery = (choices: readonly string[], description: string): PropertyDecorator =>
   applyDecorators(
     passStandIns({ optional: true }),

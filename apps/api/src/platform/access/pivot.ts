@@ -147,11 +147,33 @@ export const PIVOT = {
   createAsBuilt: row('plans:write', 'own own - - all - -'),
   listAsBuilt: row('plans:read', 'own all - - all own -'),
 
+  // history
+  listHistory: row('garden:admin', '- all - - - - -'),
+  getBuildHistory: row('plans:read', 'own all - - all own -'),
+
   // documents
   createDocument: row('documents:write', 'own all - - all own -'),
   listDocuments: row('documents:read', 'own all - - all own -'),
   getDocument: row('documents:read', 'own all - - all own -'),
   getDocumentFile: row('documents:read', 'own all - - all own -'),
+
+  // jobs: as visible as the plan or document they make
+  listJobs: row('plans:read', 'own all - - all own -'),
+  getJob: row('plans:read', 'own all - - all own -'),
+  streamJobEvents: row('plans:read', 'own all - - all own -'),
+  cancelJob: row('plans:write', 'own all - - own own -'),
+
+  // webhooks
+  createWebhook: row('webhooks:write', '- all - - - - -'),
+  listWebhooks: row('webhooks:read', '- all - - - - -'),
+  getWebhook: row('webhooks:read', '- all - - - - -'),
+  updateWebhook: row('webhooks:write', '- all - - - - -'),
+  removeWebhook: row('webhooks:write', '- all - - - - -'),
+  rotateWebhookSecret: row('webhooks:write', '- all - - - - -'),
+  testWebhook: row('webhooks:write', '- all - - - - -'),
+  listDeliveries: row('webhooks:read', '- all - - - - -'),
+  getDelivery: row('webhooks:read', '- all - - - - -'),
+  redeliver: row('webhooks:write', '- all - - - - -'),
 } as const satisfies Record<string, PivotRow>;
 
 export type OperationId = keyof typeof PIVOT;
