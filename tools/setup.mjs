@@ -6,10 +6,11 @@ import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { node, root, run, step } from './lib/steps.mjs';
 
-const sha = (...files) =>
-  createHash('sha256')
-    .update(files.map((f) => readFileSync(join(root, f))).join('\n'))
-    .digest('hex');
+const hash = (text) => createHash('sha256').update(text).digest('hex');
+const sha = (...files) => hash(files.map((f) => readFileSync(join(root, f))).join('\n'));
+/** What is installed follows from the lock file and from whose install scripts may run; a new command changes neither. */
+const wanted = () =>
+  hash(readFileSync(join(root, 'package-lock.json')) + JSON.stringify(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).allowScripts));
 const stampFile = (name) => join(root, 'node_modules', '.lathwork', name);
 const isStamped = (name, value) => existsSync(stampFile(name)) && readFileSync(stampFile(name), 'utf8') === value;
 const stamp = (name, value) => {
@@ -19,7 +20,7 @@ const stamp = (name, value) => {
 
 /** Installs what package-lock.json lists, unless this very lock file is installed already. */
 export async function install() {
-  const lock = sha('package-lock.json', 'package.json');
+  const lock = wanted();
   if (isStamped('install', lock)) return;
   const npm = process.env.npm_execpath;
   await step('installing packages (npm ci)', () =>
