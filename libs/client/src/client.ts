@@ -1,6 +1,7 @@
 import createFetchClient, { type Client as FetchClient, type Middleware } from 'openapi-fetch';
 import type { Answer, BodyOf, Call, Init, InitArg, ItemOf, LooseInit, PagedPath, PageOf, PatchPath, PathParams, PathsWith } from './call-types.js';
 import { ConnectionError, FailedError, ProblemError } from './errors.js';
+import { jobEventsOf, type JobEvent, type OpenStream } from './events.js';
 import { CREATING } from './generated/creating.js';
 import type { paths } from './generated/types.js';
 import { itemsOf, pagesOf } from './pages.js';
@@ -80,6 +81,8 @@ export interface LathworkClient {
   waitForDocument(document: string | PlanDocument, options?: WaitOptions<PlanDocument>): Promise<PlanDocument>;
   /** The PDF of a printed document. */
   documentFile(id: string): Promise<Uint8Array>;
+  /** How far a job is, event by event to its end. The job of a plan or document has the same id. A broken stream is taken up again. */
+  jobEvents(id: string, options?: { signal?: AbortSignal }): AsyncGenerator<JobEvent, void, undefined>;
 }
 
 type LooseCall = (path: string, init?: LooseInit) => Promise<{ data?: unknown; response: Response }>;
@@ -118,9 +121,33 @@ const manners = (credentials: Credentials, around: Surroundings): Middleware => 
 
 const isIn = (states: readonly string[]) => (record: { state: string }) => !states.includes(record.state);
 
+/** Everything the helpers stand on. */
+interface Base {
+  http: FetchClient<paths>;
+  around: Surroundings;
+  rules: RetryRules;
+}
+
+/** Streams are opened with one attempt: whoever waits for them has another way, or counts the attempts itself. */
+const eventsOf = ({ http, around, rules }: Base): LathworkClient['jobEvents'] => {
+  const fetchOnce = sendWith(around, { ...rules, attempts: 1 });
+  const get = http.GET as unknown as (path: string, init: object) => Promise<{ data?: ReadableStream<Uint8Array> | null }>;
+  return (id, options = {}) => {
+    const signal = options.signal ?? null;
+    const open: OpenStream = async (lastEventId) => {
+      const headers = { accept: 'text/event-stream', ...(lastEventId === null ? {} : { 'last-event-id': lastEventId }) };
+      const { data } = await get('/v1/jobs/{id}/events', { params: { path: { id } }, headers, parseAs: 'stream', fetch: fetchOnce, signal });
+      return data ?? null;
+    };
+    return jobEventsOf(id, open, around, rules, signal);
+  };
+};
+
 /** Helpers that stand on the plain calls. */
-const helpers = (http: FetchClient<paths>, around: Surroundings) => {
+const helpers = (base: Base) => {
+  const { http, around } = base;
   const loose = (name: 'GET' | 'PATCH') => http[name] as unknown as LooseCall;
+  const jobEvents = eventsOf(base);
   const readEtag = async (path: string, params: object): Promise<{ etag: string; data: unknown }> => {
     const { data, response } = await loose('GET')(path, { params: { path: params } });
     const etag = response.headers.get('etag');
@@ -134,13 +161,13 @@ const helpers = (http: FetchClient<paths>, around: Surroundings) => {
     options: WaitOptions<T>,
   ): Promise<T> => {
     const [id, known] = typeof record === 'string' ? [record, undefined] : [record.id, record];
-    const init = { params: { path: { id } }, ...(options.signal ? { signal: options.signal } : {}) };
-    const read = async (): Promise<T> => (await loose('GET')(`/v1/${what}s/{id}`, init)).data as T;
-    const last = await waitUntil(around, { what, id, read, isDone: isIn(busy), known }, options);
+    const read = async (signal: AbortSignal): Promise<T> => (await loose('GET')(`/v1/${what}s/{id}`, { params: { path: { id } }, signal })).data as T;
+    const events = (signal: AbortSignal): AsyncIterable<JobEvent> => jobEvents(id, { signal });
+    const last = await waitUntil(around, { what, id, read, events, isDone: isIn(busy), known }, options);
     if (last.state !== 'ready') throw new FailedError(what, id, last.problem as Record<string, unknown> | null);
     return last;
   };
-  return { loose, readEtag, waited };
+  return { loose, readEtag, waited, jobEvents };
 };
 
 type Work = ReturnType<typeof helpers>;
@@ -207,10 +234,11 @@ const bytesOf = async (get: LooseGet, path: string, init?: LooseInit): Promise<U
  */
 export const createClient = (options: ClientOptions): LathworkClient => {
   const around: Surroundings = { ...SURROUNDINGS, ...options.surroundings, ...(options.fetch ? { fetch: options.fetch } : {}) };
-  const send = sendWith(around, { ...RETRY_RULES, ...options.retry });
+  const rules: RetryRules = { ...RETRY_RULES, ...options.retry };
+  const send = sendWith(around, rules);
   const http = createFetchClient<paths>({ baseUrl: options.baseUrl, fetch: send });
   http.use(manners(credentialsOf(options), around));
-  const work = helpers(http, around);
+  const work = helpers({ http, around, rules });
   const call = <N extends 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE'>(name: N) => dataOf(http[name] as unknown as LooseCall, name) as never;
   const get = dataOf(http.GET as unknown as LooseCall, 'GET');
   return {
@@ -230,5 +258,6 @@ export const createClient = (options: ClientOptions): LathworkClient => {
     ...recordWork(work),
     ...planWork(http, work),
     ...documentWork(http, work),
+    jobEvents: work.jobEvents,
   };
 };

@@ -10,9 +10,11 @@ export interface RetryRules {
   longestWaitMs: number;
   /** Time for one attempt, from sending to the last byte of the answer. */
   attemptMs: number;
+  /** A stream of events that says nothing for so long, not even a comment, is dead. The server comments every few seconds. */
+  silenceMs: number;
 }
 
-export const RETRY_RULES: RetryRules = { attempts: 4, firstWaitMs: 250, longestWaitMs: 30_000, attemptMs: 90_000 };
+export const RETRY_RULES: RetryRules = { attempts: 4, firstWaitMs: 250, longestWaitMs: 30_000, attemptMs: 90_000, silenceMs: 45_000 };
 
 /** What the client needs from its surroundings; tests put their own in place. */
 export interface Surroundings {

@@ -10,7 +10,7 @@ describe('waiting', () => {
     const turns = [json(202, state('computing')), json(200, state('computing')), json(200, state('computing')), json(200, state('ready', { revision: 3 }))];
     const { api, sent, slept } = fakeApi(turns);
     const seen: string[] = [];
-    const plan = await api.makePlan({ buildId: ID }, { onState: (now) => seen.push(now.state) });
+    const plan = await api.makePlan({ buildId: ID }, { stream: false, onState: (now) => seen.push(now.state) });
     expect(plan).toMatchObject({ state: 'ready', revision: 3 });
     expect(seen).toEqual(['computing', 'computing', 'computing', 'ready']);
     expect(sent[0]).toMatchObject({ method: 'POST', path: '/v1/plans', body: { buildId: ID } });
@@ -40,7 +40,7 @@ describe('waiting', () => {
 
   test('a document that takes too long throws at the limit and not later', async () => {
     const { api, slept } = fakeApi(Array.from({ length: 20 }, () => json(200, state('rendering'))));
-    const error = await api.waitForDocument(ID, { limitMs: 5000 }).catch((e: unknown) => e);
+    const error = await api.waitForDocument(ID, { limitMs: 5000, stream: false }).catch((e: unknown) => e);
     expect(error).toBeInstanceOf(NotReadyError);
     expect(error).toMatchObject({ what: 'document', id: ID, waitedMs: 5000 });
     expect(slept.reduce((a, b) => a + b, 0)).toBe(5000);
@@ -51,6 +51,7 @@ describe('waiting', () => {
     const bytes = new Uint8Array([0x25, 0x50, 0x44, 0x46, 0x2d, 0, 255]);
     const { api, sent } = fakeApi([
       json(202, state('queued')),
+      problem(404, 'not-found'),
       json(200, state('ready')),
       new Response(bytes, { status: 200, headers: { 'content-type': 'application/pdf' } }),
     ]);
