@@ -87,7 +87,7 @@ const settings = () =>
     .setDescription(
       'Plans low-cost growing shelters: loads, nights and days, materials, budget, print-ready build plans. Every number carries its unit in its name; a request may give a quantity as a number in that unit or as text with its own unit, such as "10 ft". A plan is a screening, not an engineer’s approval.',
     )
-    .setVersion('0.1.0')
+    .setVersion('0.2.0')
     .addServer('/')
     .addSecurity('gardenKey', { type: 'http', scheme: 'bearer', bearerFormat: 'lw_ key', description: 'A key of one garden: lw_...' })
     .addSecurity('operatorToken', { type: 'http', scheme: 'bearer', bearerFormat: 'opaque', description: 'The token of whoever runs this server' })

@@ -40,7 +40,7 @@ const tidySchema = (schema: Json): Json => {
   // In 3.1 a reference may have a description beside it, so a list of one is never needed.
   if (!Array.isArray(all) || all.length !== 1 || !isJson(all[0])) return schema;
   const { allOf: _one, ...beside } = schema;
-  return { ...all[0], ...beside };
+  return 'properties' in beside ? { allOf: [all[0], beside] } : { ...all[0], ...beside };
 };
 
 const isSchemaMap = (key: string): boolean => key === 'properties' || key === 'patternProperties' || key === '$defs';

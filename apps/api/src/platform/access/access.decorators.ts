@@ -7,22 +7,23 @@ import type { OperationId } from './pivot.js';
 
 export const ACCESS_RULE = 'lathwork:access';
 
-const signedIn = [ApiCookieAuth('session'), ApiBearerAuth('sessionToken')];
+// Made anew for each route: the framework's decorators remember what they were put on before.
+const signedIn = (): MethodDecorator[] => [ApiCookieAuth('session'), ApiBearerAuth('sessionToken')];
 
-const SECURITY: Readonly<Record<'public' | 'operator' | 'account' | 'founder', MethodDecorator[]>> = {
-  public: [ApiExtension('x-public', true)],
-  operator: [ApiBearerAuth('operatorToken')],
+const SECURITY: Readonly<Record<'public' | 'operator' | 'account' | 'founder', () => MethodDecorator[]>> = {
+  public: () => [ApiExtension('x-public', true)],
+  operator: () => [ApiBearerAuth('operatorToken')],
   account: signedIn,
-  founder: [ApiBearerAuth('operatorToken'), ...signedIn],
+  founder: () => [ApiBearerAuth('operatorToken'), ...signedIn()],
 };
 
 const isOutside = (access: Access): access is keyof typeof SECURITY => Object.hasOwn(SECURITY, access);
 
 /** What the document says of a rule: which credentials fit, the scope of a key, and the roles that reach it. */
 const documented = ({ access, roles }: PivotRow): MethodDecorator[] => {
-  if (isOutside(access)) return SECURITY[access];
+  if (isOutside(access)) return SECURITY[access]();
   const reaches = Object.fromEntries(Object.entries(roles).filter(([, grant]) => grant !== 'deny'));
-  return [ApiBearerAuth('gardenKey'), ...signedIn, ApiExtension('x-scope', access), ApiExtension('x-roles', reaches)];
+  return [ApiBearerAuth('gardenKey'), ...signedIn(), ApiExtension('x-scope', access), ApiExtension('x-roles', reaches)];
 };
 
 /** The route stands under a rule that is not in the table: probes of the platform's own tests. */
