@@ -31,6 +31,7 @@ export const UNIT_BY_SUFFIX = {
   C: 'degC',
   K: 'K',
   KPerM: 'K/m',
+  KD: 'K.d',
   S: 's',
   Min: 'min',
   H: 'h',

@@ -1,4 +1,5 @@
 import { cited } from '../sources/cite.js';
+import { windAtHeightRatio } from './convection.js';
 import { daylightH } from './sun.js';
 
 /** Moist air, the daily course of temperature, and height. Temperatures in degC, pressures in Pa. The wind profile stands in convection.ts. */
@@ -31,6 +32,48 @@ const solveRising = (f: (x: number) => number, target: number, low: number, high
 
 /** Gives: dew or frost point, degC, the temperature whose saturation pressure is the vapour's. Held to -100 to 100 degC. */
 export const dewPointC = (vapourPa: number): number => solveRising(saturationPa, vapourPa, -100, 100);
+
+/** Vapour pressure of air at a relative humidity, Pa. */
+export const vapourPa = (airC: number, humidityFrac: number): number => humidityFrac * saturationPa(airC);
+
+/** Gives: a day's vapour pressure from its extremes, Pa (FAO-56 eq. 17): the moist morning with the cold, the dry afternoon with the warm. 82 and 54 %: 1700. */
+export const vapourOfExtremesPa = (x: { coldSaturationPa: number; warmSaturationPa: number; moistFrac: number; dryFrac: number }): number =>
+  (x.coldSaturationPa * x.moistFrac + x.warmSaturationPa * x.dryFrac) / 2;
+
+export type DewBasis = 'vapourPressure' | 'relativeHumidity' | 'nightRule' | 'none';
+
+/** Dew point under the mean night and its spread by the daily range, counted over 24,730 station months. */
+const NIGHT_RULE = [
+  { toRangeK: 12.5, underK: cited(0.3, 'K', 'STATION-DEW', '18,182 months with a range under 12.5 K'), doubtK: cited(2.4, 'K', 'STATION-DEW', 'their spread') },
+  { toRangeK: 15, underK: cited(3, 'K', 'STATION-DEW', '4,100 months of 12.5 to 15 K'), doubtK: cited(5.2, 'K', 'STATION-DEW', 'their spread') },
+  { toRangeK: Infinity, underK: cited(5.5, 'K', 'STATION-DEW', '2,242 months of 15 to 20 K'), doubtK: cited(6.5, 'K', 'STATION-DEW', 'their spread') },
+] as const;
+const VAPOUR_DOUBT_K = cited(0.5, 'K', 'CLIMATE-JUDGEMENT', 'mean of hours against hours of the mean', { min: 0.2, max: 1 });
+const HUMIDITY_DOUBT_K = cited(1.5, 'K', 'CLIMATE-JUDGEMENT', 'mean humidity taken at the mean temperature; 5 per cent is about 1 K', { min: 0.5, max: 3 });
+
+/**
+ * Gives: a month's dew point from what is known of it, with its basis and its doubt. Model: in this order: vapour pressure;
+ *   relative humidity at the mean temperature; the mean night less 0.3 K, or 3 to 5.5 K where days are far warmer than nights
+ *   (FAO-56 says Tmin, less 2 to 5 K in dry places; the steps are counted over the station table).
+ * Assumptions: never above the mean of day and night. Validity: -80 to 40 degC. Nothing known gives null.
+ */
+export const dewPointFrom = (x: {
+  vapourPressurePa: number | null;
+  relativeHumidityFrac: number | null;
+  maxC: number | null;
+  minC: number | null;
+}): { dewPointC: number | null; basis: DewBasis; doubtK: number | null } => {
+  const meanC = x.maxC === null || x.minC === null ? null : (x.maxC + x.minC) / 2;
+  const held = (dewC: number): number => (meanC === null ? dewC : Math.min(dewC, meanC));
+  if (x.vapourPressurePa !== null && x.vapourPressurePa > 0)
+    return { dewPointC: held(dewPointC(x.vapourPressurePa)), basis: 'vapourPressure', doubtK: VAPOUR_DOUBT_K };
+  if (x.relativeHumidityFrac !== null && x.relativeHumidityFrac > 0 && meanC !== null)
+    return { dewPointC: held(dewPointC(vapourPa(meanC, x.relativeHumidityFrac))), basis: 'relativeHumidity', doubtK: HUMIDITY_DOUBT_K };
+  if (x.minC === null || x.maxC === null) return { dewPointC: null, basis: 'none', doubtK: null };
+  const rangeK = x.maxC - x.minC;
+  const rule = NIGHT_RULE.find((r) => rangeK < r.toRangeK) ?? NIGHT_RULE[2];
+  return { dewPointC: held(x.minC - rule.underK), basis: 'nightRule', doubtK: rule.doubtK };
+};
 
 /** Gives: pressure at a height, Pa (ASHRAE-F17-1 eq. 3). Below sea level is valid. 1000 m: 89875. */
 export const pressurePa = (elevationM: number): number => 101_325 * (1 - 2.25577e-5 * elevationM) ** 5.2559;
@@ -110,3 +153,28 @@ export const hourlyAirC = (x: { latitudeDeg: number; dayOfYear: number; maxC: nu
 
 /** Wind at 2 m over short grass from another height (FAO-56 eq. 47): 3.2 m/s at 10 m gives 2.4. */
 export const windAtTwoMetres = (speedMPerS: number, heightM: number): number => (speedMPerS * 4.87) / Math.log(67.8 * heightM - 5.42);
+
+/** Terrain behind each exposure: exponent of the wind's rise and depth of the layer (EP-ENG-REF, table of terrain). */
+const TERRAIN = {
+  B: { exponent: cited(0.22, '1', 'EP-ENG-REF', 'rough, wooded, suburbs'), layerM: cited(370, 'm', 'EP-ENG-REF', 'rough, wooded, suburbs') },
+  C: { exponent: cited(0.14, '1', 'EP-ENG-REF', 'open country'), layerM: cited(270, 'm', 'EP-ENG-REF', 'open country') },
+  D: { exponent: cited(0.1, '1', 'EP-ENG-REF', 'ocean, flat shore'), layerM: cited(210, 'm', 'EP-ENG-REF', 'ocean, flat shore') },
+} as const;
+/** Hedges, fences and houses near the plot are in no terrain class. */
+const SHELTERED_FRAC = cited(0.5, '1', 'CLIMATE-JUDGEMENT', 'wind behind a hedge or a fence as a share of the open wind', { min: 0.3, max: 0.8 });
+
+/**
+ * Gives: mean wind at the height of a shelter, from the mean wind at 10 m of an open station, with its low and high end.
+ * Model: power law of both places (EP-ENG-REF); the low end halves it for hedges and houses near by, the high end is the open
+ *   country's wind at that height. Assumptions: a mean, not a gust: no load may be taken from it. Validity: 0.5 to 10 m.
+ * Worked line: 4 m/s, exposure B, 1.5 m: 1.9 m/s, from 0.9 to 3.1.
+ */
+export const shelterWind = (
+  stationMPerS: number,
+  exposure: keyof typeof TERRAIN,
+  heightM: number,
+): { lowMPerS: number; likelyMPerS: number; highMPerS: number } => {
+  const at = (e: keyof typeof TERRAIN): number => stationMPerS * windAtHeightRatio(heightM, TERRAIN[e].exponent, TERRAIN[e].layerM);
+  const likely = at(exposure);
+  return { lowMPerS: SHELTERED_FRAC * likely, likelyMPerS: likely, highMPerS: Math.max(likely, at('C')) };
+};

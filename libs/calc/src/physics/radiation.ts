@@ -44,6 +44,17 @@ export const clearSkyC = (airC: number, dewPointC: number, position: number): nu
 };
 const SKY_DOUBT_K = cited(3, 'K', 'EP-ENG-REF', 'spread of annual mean sky temperature between programs of Standard 140 is 4 K', { min: 2, max: 5 });
 
+/**
+ * Gives: sky temperature under N tenths of opaque cloud, degC, between and beyond the two clear-sky models.
+ * Model: the emissivity that clearSkyC stands for, times cloudFactor (WALTON-1983), never over 1. `position` -1 to 1 runs
+ *   through the spread. Assumptions: low cloud about as warm as the air. Validity: dew point -40 to 30 C.
+ * Worked line: 0 C, dew point -5 C, clear: -21.7 to -15.3 C, middle -18.7 C; overcast -8.3 C in the middle.
+ */
+export const skyC = (x: { airC: number; dewPointC: number; cloudTenths: number; position: number }): number => {
+  const clear = (clearSkyC(x.airC, x.dewPointC, x.position) + KELVIN) / (x.airC + KELVIN);
+  return skyTemperatureC(Math.min(1, clear ** 4 * cloudFactor(Math.min(10, Math.max(0, x.cloudTenths)))), x.airC);
+};
+
 /** Share of a tilted face's long-wave that goes to the cold sky: F^1.5, F = (1+cos tilt)/2 (WALTON-1983). 30 deg: 0.901. */
 export const skyShare = (tiltDeg: number): number => Math.pow((1 + Math.cos((tiltDeg * Math.PI) / 180)) / 2, 1.5);
 

@@ -63,6 +63,50 @@ export const globalHourFrac = (hourAngleDeg: number, sunsetDeg: number): number 
   return even * (0.409 + 0.5016 * lean + (0.6609 - 0.4767 * lean) * Math.cos(hourAngleDeg * RAD));
 };
 
+export type SunBasis = 'radiation' | 'sunshineHours' | 'temperatureRange' | 'none';
+
+/** Doubt of a month's level sun as a share of it, by what it was found from. */
+export const SUN_DOUBT_FRAC = {
+  radiation: cited(0.05, '1', 'CLIMATE-JUDGEMENT', 'measured or satellite means; pyranometers 3 per cent, satellites 5 to 8', { min: 0.02, max: 0.1 }),
+  sunshineHours: cited(0.15, '1', 'CLIMATE-JUDGEMENT', 'general coefficients of FAO-56 eq. 35 against typical years: 0.72 to 0.99', { min: 0.05, max: 0.25 }),
+  temperatureRange: cited(0.2, '1', 'CLIMATE-JUDGEMENT', 'FAO-56 eq. 50 with one coefficient for coast and interior, eight stations of one year', {
+    min: 0.1,
+    max: 0.3,
+  }),
+} as const;
+
+/** Knowledge of a day or a month that its sun may be found from; null is not known. */
+export interface SunKnown {
+  radiationMJPerM2: number | null;
+  /** Bright share of the daylight. */
+  sunshineFrac: number | null;
+  rangeK: number | null;
+}
+
+/**
+ * Gives: a mean day's level sun with what it was found from and its doubt. Model: in this order: radiation itself; FAO-56
+ *   eq. 35 from sunshine; FAO-56 eq. 50 from the range of temperature, half way between coast and interior. Never more than
+ *   the clear day. Validity: a day without sun above the air gives 0. Nothing known gives null, which is not 0.
+ */
+export const sunOfDay = (
+  known: SunKnown,
+  aboveMJPerM2: number,
+  clearMJPerM2: number,
+): { sunMJPerM2: number | null; basis: SunBasis; doubtFrac: number | null } => {
+  const found = (basis: Exclude<SunBasis, 'none'>, mj: number) => ({ sunMJPerM2: Math.min(clearMJPerM2, mj), basis, doubtFrac: SUN_DOUBT_FRAC[basis] });
+  if (known.radiationMJPerM2 !== null) return found('radiation', known.radiationMJPerM2);
+  if (known.sunshineFrac !== null) return found('sunshineHours', sunFromSunshine(aboveMJPerM2, known.sunshineFrac));
+  if (known.rangeK !== null) return found('temperatureRange', sunFromRange(aboveMJPerM2, known.rangeK, HARGREAVES.between));
+  return { sunMJPerM2: null, basis: 'none', doubtFrac: null };
+};
+
+/**
+ * Gives: share of the sky under cloud, from a day's level sun and a clear day's. Model: KASTEN-CZEPLAK-1980 turned round:
+ *   G/Gclear = 1 - 0.75 N^3.4. Validity: 0 to 1; under a quarter of the clear sun the sky is overcast. Worked line: half the clear sun gives 0.89.
+ */
+export const cloudFracOfSun = (sunMJPerM2: number, clearMJPerM2: number): number =>
+  clearMJPerM2 <= 0 ? 0 : Math.min(1, Math.max(0, (1 - sunMJPerM2 / clearMJPerM2) / 0.75)) ** (1 / 3.4);
+
 export interface SunDay {
   globalWPerM2: number[];
   beamNormalWPerM2: number[];

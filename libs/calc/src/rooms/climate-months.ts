@@ -1,6 +1,7 @@
 import type { ClimateInputs, ClimateMonth, ClimateMonthInputs, HourlyDay, SiteInputs } from '@lathwork/model';
-import { dewPointC, heightChangeK, hourlyAirC } from '../physics/air.js';
-import { clearDayMJPerM2, HARGREAVES, hourlySun, sunFromRange, sunFromSunshine } from '../physics/sky.js';
+import { LOWEST_OF_THIRTY } from '../data/night-spread.js';
+import { dewPointFrom, heightChangeK, hourlyAirC } from '../physics/air.js';
+import { clearDayMJPerM2, hourlySun, sunOfDay } from '../physics/sky.js';
 import { DAYS_IN_MONTH, MEAN_DAYS, daylightH, extraterrestrialDayMJPerM2 } from '../physics/sun.js';
 import { cited } from '../sources/cite.js';
 
@@ -9,14 +10,6 @@ export const MONTH_SPREAD_K = cited(5.8, 'K', 'STATION-SPREAD', 'mean of 19,258 
   min: 2.4,
   max: 9,
 });
-/** The lowest of thirty draws of a normal distribution lies this many standard deviations under its mean. */
-const LOWEST_OF_THIRTY = cited(
-  2.04,
-  '1',
-  'CLIMATE-JUDGEMENT',
-  'order statistics: 2.043 for 30 independent normal nights; nights in a row are alike, so this is a low count',
-  { min: 1.5, max: 2.1 },
-);
 /** A warm sunny day: this many standard deviations over the mean day, one day in six. */
 const SUNNY_DEVIATIONS = cited(1, '1', 'CLIMATE-JUDGEMENT', 'one day in six is warmer', { min: 0.5, max: 1.5 });
 
@@ -28,6 +21,8 @@ export interface SiteMonth {
   contradicts: boolean;
   /** More sunshine than there is daylight, and is held to the daylight. */
   sunshineOver: boolean;
+  /** More radiation than a clear day brings, and is held to the clear day. */
+  radiationOver: boolean;
 }
 
 type Place = Pick<SiteInputs, 'latitudeDeg' | 'elevationM'>;
@@ -40,12 +35,11 @@ export const stationSpreadK = (months: readonly ClimateMonthInputs[]): { spreadK
   return drops.length < 6 ? { spreadK: MONTH_SPREAD_K, own: false } : { spreadK: drops.reduce((a, v) => a + v, 0) / drops.length, own: true };
 };
 
-const sunOf = (source: ClimateMonthInputs, aboveMJ: number, clearMJ: number, sunshineFrac: number | null): Pick<ClimateMonth, 'sunMJPerM2' | 'sunBasis'> => {
-  if (sunshineFrac !== null) return { sunMJPerM2: Math.min(clearMJ, sunFromSunshine(aboveMJ, sunshineFrac)), sunBasis: 'sunshineHours' };
-  if (source.tMaxC !== null && source.tMinC !== null)
-    return { sunMJPerM2: Math.min(clearMJ, sunFromRange(aboveMJ, source.tMaxC - source.tMinC, HARGREAVES.between)), sunBasis: 'temperatureRange' };
-  return { sunMJPerM2: null, sunBasis: 'none' };
-};
+/** Measured sun may pass the clear day of the formula by this much before the record is asked about. */
+const OVER_CLEAR_FRAC = cited(0.1, '1', 'CLIMATE-JUDGEMENT', 'doubt of the clear day in very clean air', { min: 0.05, max: 0.2 });
+
+/** Share of the station's daylight that is bright; null with no record. */
+const brightFrac = (sunshineH: number | null, lightH: number): number | null => (sunshineH === null ? null : lightH > 0 ? Math.min(1, sunshineH / lightH) : 0);
 
 /** One month of a station, carried to the site: height corrected, sun added, what is not recorded left null. */
 const siteMonth = (raw: ClimateMonthInputs, index: number, place: Place, climate: ClimateInputs, byK: number, spreadK: number): SiteMonth => {
@@ -59,23 +53,38 @@ const siteMonth = (raw: ClimateMonthInputs, index: number, place: Place, climate
   const tMinC = shifted(source.tMinC, byK);
   const hasRecord = tMaxC !== null && tMinC !== null;
   const recordedLow = shifted(source.absoluteMinMeanC, byK);
-  const dew = source.vapourPressurePa !== null && source.vapourPressurePa > 0 ? dewPointC(source.vapourPressurePa) : tMinC;
+  const dew = dewPointFrom({ vapourPressurePa: source.vapourPressurePa, relativeHumidityFrac: source.relativeHumidityFrac ?? null, maxC: tMaxC, minC: tMinC });
+  const radiation = source.radiationMJPerM2 ?? null;
+  const sun = sunOfDay(
+    {
+      radiationMJPerM2: radiation,
+      sunshineFrac: brightFrac(source.sunshineH, stationLightH),
+      rangeK: source.tMaxC !== null && source.tMinC !== null ? source.tMaxC - source.tMinC : null,
+    },
+    above,
+    clear,
+  );
   const dropK = source.absoluteMinMeanC !== null && source.tMinC !== null ? Math.max(0, source.tMinC - source.absoluteMinMeanC) : spreadK;
   return {
     contradicts,
     sunshineOver: source.sunshineH !== null && source.sunshineH > stationLightH,
+    radiationOver: radiation !== null && radiation > (1 + OVER_CLEAR_FRAC) * clear + 0.1,
     rangeK: hasRecord ? tMaxC - tMinC : null,
     month: {
       month: index + 1,
       hasRecord,
       tMaxC,
       tMinC,
-      dewPointC: dew === null ? null : hasRecord ? Math.min(dew, (tMaxC + tMinC) / 2) : dew,
+      dewPointC: dew.dewPointC,
+      dewPointBasis: dew.basis,
+      dewPointDoubtK: dew.doubtK,
       coldNightC: recordedLow ?? (tMinC === null ? null : tMinC - spreadK),
       coldNightBasis: recordedLow !== null ? 'recorded' : tMinC === null ? 'none' : 'estimated',
       sunnyDayMaxC: tMaxC === null ? null : tMaxC + (SUNNY_DEVIATIONS * dropK) / LOWEST_OF_THIRTY,
       daylightH: daylightH(place.latitudeDeg, day),
-      ...sunOf(source, above, clear, source.sunshineH === null ? null : stationLightH > 0 ? Math.min(1, source.sunshineH / stationLightH) : 0),
+      sunMJPerM2: sun.sunMJPerM2,
+      sunBasis: sun.basis,
+      sunDoubtFrac: sun.doubtFrac,
       clearSkyMJPerM2: clear,
     },
   };

@@ -1,14 +1,6 @@
 import type { ClimateInputs, ClimateResult, Note } from '@lathwork/model';
-import { HARGREAVES } from '../physics/sky.js';
-import { cited } from '../sources/cite.js';
+import { SUN_DOUBT_FRAC } from '../physics/sky.js';
 import { stationSpreadK, type SiteMonth } from './climate-months.js';
-
-/** Doubt of the monthly sun by its basis, as a share of it. */
-const SUNSHINE_DOUBT_FRAC = cited(0.1, '1', 'CLIMATE-JUDGEMENT', 'general coefficients of FAO-56 eq. 35 used without local fit', { min: 0.05, max: 0.2 });
-const RANGE_DOUBT_FRAC = cited(0.15, '1', 'CLIMATE-JUDGEMENT', 'inland and coastal coefficient lie 9 per cent either side; the rest is the method', {
-  min: (HARGREAVES.coast - HARGREAVES.inland) / 2 / HARGREAVES.between,
-  max: 0.25,
-});
 
 interface Said {
   climate: ClimateInputs;
@@ -35,6 +27,7 @@ const stationNotes = ({ climate, result }: Said): Note[] => {
     distanceM: result.stationDistanceM,
     heightDifferenceM: result.heightDifferenceM,
     heightCorrectionK: result.heightCorrectionK,
+    doubtK: result.stationDoubtK ?? 0,
   };
   const out = [note('station', 'note', { ...params, period: climate.period, kind: climate.kind })];
   if (result.stationFit === 'far') out.push(note('far-station', 'ask', params));
@@ -47,11 +40,41 @@ const recordNotes = ({ result, months }: Said): Note[] => {
   const recordCount = result.monthsWithRecordCount;
   const wrong = numbers(months, (m) => m.contradicts);
   const over = numbers(months, (m) => m.sunshineOver);
+  const overClear = numbers(months, (m) => m.radiationOver);
+  const byRule = numbers(months, (m) => m.month.dewPointBasis === 'nightRule');
   return [
     ...missing.map((month) => note('month-missing', 'care', { month, recordCount }, `month ${month}`)),
     ...(wrong.length > 0 ? [note('month-contradicts', 'ask', { months: names(wrong) })] : []),
     ...(over.length > 0 ? [note('sunshine-over-daylight', 'care', { months: names(over) })] : []),
+    ...(overClear.length > 0 ? [note('radiation-over-clear', 'ask', { months: names(overClear) })] : []),
+    ...(byRule.length > 0 ? [note('dew-from-nights', 'note', { months: names(byRule), doubtK: worstDew(months) })] : []),
   ];
+};
+
+const worstDew = (months: readonly SiteMonth[]): number =>
+  Math.max(...months.map((m) => (m.month.dewPointBasis === 'nightRule' ? (m.month.dewPointDoubtK ?? 0) : 0)));
+
+const frostNotes = ({ result }: Said): Note[] => {
+  const frost = result.frost ?? null;
+  if (frost === null) return [note('frost-unknown', 'ask', { recordCount: result.monthsWithRecordCount })];
+  const yearsFrac = frost.yearsWithFrostFrac;
+  return [
+    ...(frost.pattern === 'never' ? [note('frost-hardly-ever', 'note', { yearsFrac })] : []),
+    ...(frost.pattern === 'allYear' ? [note('frost-in-every-month', 'care', {})] : []),
+    ...(frost.pattern === 'someYears' ? [note('frost-some-years', 'note', { yearsFrac })] : []),
+    ...(frost.basis === 'published'
+      ? [note('frost-published', 'note', { doubtD: frost.doubtD })]
+      : frost.pattern === 'everyYear' || frost.pattern === 'someYears'
+        ? [note('frost-estimated', 'note', { doubtD: frost.doubtD })]
+        : []),
+  ];
+};
+
+const plotNotes = ({ result }: Said): Note[] => {
+  if (result.sunHoursBasis !== 'obstacles') return [note('sun-hours-open', 'note', {})];
+  const hours = result.sunHours ?? [];
+  const dark = hours.filter((h) => h.openH > 0 && h.lostFrac >= 0.5).map((h) => h.month);
+  return dark.length > 0 ? [note('plot-shaded', 'care', { months: names(dark) })] : [];
 };
 
 const nightNotes = ({ climate, result, months, suspects }: Said): Note[] => {
@@ -81,11 +104,13 @@ const sunNotes = ({ result, nightsShut }: Said): Note[] => {
   const dark = result.months.filter((m) => m.daylightH === 0).map((m) => m.month);
   return [
     note('sun-basis', 'note', {
+      radiationMonthsCount: by('radiation'),
       sunshineMonthsCount: by('sunshineHours'),
       rangeMonthsCount: by('temperatureRange'),
       noneMonthsCount: by('none'),
-      sunshineDoubtFrac: SUNSHINE_DOUBT_FRAC,
-      rangeDoubtFrac: RANGE_DOUBT_FRAC,
+      radiationDoubtFrac: SUN_DOUBT_FRAC.radiation,
+      sunshineDoubtFrac: SUN_DOUBT_FRAC.sunshineHours,
+      rangeDoubtFrac: SUN_DOUBT_FRAC.temperatureRange,
     }),
     ...(result.monthsWithRecordCount > 0 ? [note('sunny-day-estimated', 'note', { monthsCount: result.monthsWithRecordCount })] : []),
     ...(dark.length > 0 ? [note('polar-night', 'note', { months: names(dark) })] : []),
@@ -94,4 +119,11 @@ const sunNotes = ({ result, nightsShut }: Said): Note[] => {
 };
 
 /** All the climate room has to say; docs/notes/climate.md lists the codes. */
-export const climateNotes = (said: Said): Note[] => [...stationNotes(said), ...recordNotes(said), ...nightNotes(said), ...sunNotes(said)];
+export const climateNotes = (said: Said): Note[] => [
+  ...stationNotes(said),
+  ...recordNotes(said),
+  ...nightNotes(said),
+  ...frostNotes(said),
+  ...sunNotes(said),
+  ...plotNotes(said),
+];

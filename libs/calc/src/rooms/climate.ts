@@ -4,7 +4,9 @@ import type { SourceId } from '../sources/bibliography.js';
 import { cited } from '../sources/cite.js';
 import { climateNotes } from './climate-notes.js';
 import { clearHourlyDay, siteMonths, type SiteMonth } from './climate-months.js';
-import { coldestMonthOf, designNightOf, hemisphereOf, hottestMonthOf, missingLikelyColdest } from './climate-night.js';
+import { degreeDaysOf, frostOf, hardinessOf } from './climate-frost.js';
+import { coldestMonthOf, designNightOf, hemisphereOf, hottestMonthOf, missingLikelyColdest, stationDoubtK } from './climate-night.js';
+import { sunHoursOf } from './climate-sun.js';
 import { outsideValidity, type RoomModel, type RoomOutput } from './room.js';
 
 const SOURCES = [
@@ -20,6 +22,12 @@ const SOURCES = [
   'ASHRAE-F09-14',
   'ASHRAE-F17-1',
   'ICAO-7488',
+  'STATION-PAIRS',
+  'STATION-DEW',
+  'TYPICAL-YEARS',
+  'THOM-SHAW-1958',
+  'THOM-1954',
+  'PHZM-2012',
   'CLIMATE-JUDGEMENT',
 ] as const satisfies readonly SourceId[];
 
@@ -108,7 +116,7 @@ export const computeClimate = ({ site, climate }: { site: SiteInputs; climate: C
     monthsWithRecordCount: months.filter((m) => m.month.hasRecord).length,
     coldestMonth: coldestMonthOf(months)?.month.month ?? null,
     hottestMonth: hottestMonthOf(months)?.month.month ?? null,
-    designNight: found,
+    designNight: found?.night ?? null,
     clearDay: clearDays.find((d) => d.month === cooking.month) ?? null,
     clearDays,
     coldNights: coldNightsOf(site, months),
@@ -116,6 +124,13 @@ export const computeClimate = ({ site, climate }: { site: SiteInputs; climate: C
     heightDifferenceM: upM,
     heightCorrectionK: heightChangeK(upM),
     stationFit,
+    stationDoubtK: stationDoubtK(climate, heightChangeK(upM)),
+    frost: stationFit === 'tooFar' ? null : frostOf(months, climate, heightChangeK(upM)),
+    hardiness: found && hardinessOf(found.night.lowC, found.meanDoubtK),
+    degreeDays: degreeDaysOf(months, climate),
+    sunHours: sunHoursOf(site, climate),
+    sunHoursBasis: site.obstacles === undefined ? 'freeHorizon' : 'obstacles',
+    overheating: cooking.month === null ? null : { month: cooking.month, nightsShut: cooking.nightsShut },
   };
   const notes: Note[] = [...outside, ...climateNotes({ climate, result, months, suspects, nightsShut: cooking.nightsShut })];
   return { result, notes, sources: [...SOURCES] };

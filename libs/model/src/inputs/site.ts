@@ -1,5 +1,5 @@
 import { Type, type Static } from '@sinclair/typebox';
-import { isoDate, object, oneOf, orUnknown, quantity, text } from '../quantity.js';
+import { isoDate, list, object, oneOf, orUnknown, quantity, text } from '../quantity.js';
 
 /** A wind speed means nothing without its basis, so the basis is part of the value. */
 export const WindBasisSchema = object({
@@ -25,6 +25,15 @@ export type SnowBasis = Static<typeof SnowBasisSchema>;
 
 export const SOIL_CLASSES = ['1', '2', '3', '4A', '4B', '5'] as const;
 
+/** Something that stands between the plot and the sun: a wall, a house, a row of trees, seen as a flat screen square to the line of sight. */
+export const ObstacleSchema = object({
+  bearingDeg: quantity('deg', { minimum: 0, maximum: 360, description: 'from the plot to its middle, clockwise from north' }),
+  distanceM: quantity('m', { minimum: 0.5, maximum: 5000 }),
+  widthM: quantity('m', { minimum: 0.1, maximum: 5000 }),
+  heightM: quantity('m', { minimum: 0, maximum: 2000, description: 'above the ground of the plot' }),
+});
+export type Obstacle = Static<typeof ObstacleSchema>;
+
 /** The place, as far as a plan may know it: coordinates are rounded to 0.01 degrees before they get here. */
 export const SiteInputsSchema = object({
   siteId: Type.String({ format: 'uuid' }),
@@ -46,5 +55,7 @@ export const SiteInputsSchema = object({
   permanentAnchors: oneOf('allowed', 'forbidden', 'unknown'),
   glassRule: oneOf('allowed', 'forbidden', 'unknown'),
   shadedFrac: quantity('1', { minimum: 0, maximum: 1, description: 'share of direct sun lost to neighbours and trees over the year' }),
+  /** What shades the plot, where someone has measured it. Absent is not measured; an empty list is a free horizon. */
+  obstacles: Type.Optional(list(ObstacleSchema, 40)),
 });
 export type SiteInputs = Static<typeof SiteInputsSchema>;

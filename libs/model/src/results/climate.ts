@@ -15,8 +15,12 @@ export const ClimateMonthSchema = object({
   daylightH: quantity('h'),
   /** Mean daily sun on the flat, and how it was found. */
   sunMJPerM2: orNull(quantity('MJ/m2')),
-  sunBasis: oneOf('sunshineHours', 'temperatureRange', 'none'),
+  sunBasis: oneOf('radiation', 'sunshineHours', 'temperatureRange', 'none'),
   clearSkyMJPerM2: quantity('MJ/m2'),
+  /** Doubt of the sun as a share of it, by its basis. */
+  sunDoubtFrac: Type.Optional(orNull(quantity('1'))),
+  dewPointBasis: Type.Optional(oneOf('vapourPressure', 'relativeHumidity', 'nightRule', 'none')),
+  dewPointDoubtK: Type.Optional(orNull(quantity('K'))),
 });
 export type ClimateMonth = Static<typeof ClimateMonthSchema>;
 
@@ -32,6 +36,60 @@ export const HourlyDaySchema = object({
 });
 export type HourlyDay = Static<typeof HourlyDaySchema>;
 
+const frostDay = () => object({ p10: orNull(quantity('d')), p50: orNull(quantity('d')), p90: orNull(quantity('d')) });
+
+/**
+ * When frost ends and comes back. Over all years, those without a frost counted: one year in ten has a frost after
+ * `lastDayD.p90` and one in ten a frost before `firstDayD.p10`. Days of the year, 1 January is 1, run over the year's end.
+ * A member is null where so few years have a frost that the date does not exist.
+ */
+export const FrostSchema = object({
+  thresholdC: quantity('degC'),
+  basis: oneOf('published', 'monthlyDistribution'),
+  pattern: oneOf('everyYear', 'someYears', 'never', 'allYear'),
+  /** Share of years that have a frost at all. */
+  yearsWithFrostFrac: quantity('1'),
+  lastDayD: frostDay(),
+  firstDayD: frostDay(),
+  freeD: frostDay(),
+  /** How far a date may be off for want of daily records. */
+  doubtD: quantity('d'),
+});
+export type Frost = Static<typeof FrostSchema>;
+
+/** Class of winter cold by the mean of each year's coldest night, in the published steps of 10 degF with halves a and b. */
+export const HardinessSchema = object({
+  hardinessClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$' }),
+  classMinC: quantity('degC'),
+  classMaxC: quantity('degC'),
+  /** The classes at the two ends of the doubt. */
+  coldestClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$' }),
+  mildestClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$' }),
+});
+export type Hardiness = Static<typeof HardinessSchema>;
+
+/** Sums over the year of kelvins under or over a base; null where a month has no record. */
+export const DegreeDaysSchema = object({
+  heatingBaseC: quantity('degC'),
+  heatingKD: orNull(quantity('K.d')),
+  growingBaseC: quantity('degC'),
+  growingKD: orNull(quantity('K.d')),
+});
+export type DegreeDays = Static<typeof DegreeDaysSchema>;
+
+/** Hours of direct sun on the plot on the mean day of a month. */
+export const SunHoursSchema = object({
+  month: Type.Integer({ minimum: 1, maximum: 12 }),
+  /** Sun over a free horizon, and sun that clears the obstacles. */
+  openH: quantity('h'),
+  clearedH: quantity('h'),
+  /** Sun to be expected: what clears the obstacles, times the share of daylight that is bright. */
+  brightH: orNull(quantity('h')),
+  /** Share of the day's direct sun that the obstacles take. */
+  lostFrac: quantity('1'),
+});
+export type SunHours = Static<typeof SunHoursSchema>;
+
 export const ClimateResultSchema = object({
   hemisphere: oneOf('north', 'south', 'equatorial'),
   /** First month of a chart that shows winter whole: 8 in the north, 2 in the south. */
@@ -43,7 +101,7 @@ export const ClimateResultSchema = object({
   /** The design cold night, or null when the missing month is likely the coldest: then no night is promised. */
   designNight: orNull(
     object({
-      basis: oneOf('annualExtremeMinimum', 'monthlyAbsoluteMinimum', 'monthlyMeanLessSpread'),
+      basis: oneOf('annualExtremeMinimum', 'hourlyPercentile', 'monthlyAbsoluteMinimum', 'monthlyMeanLessSpread'),
       lowC: quantity('degC'),
       doubtK: quantity('K'),
       day: HourlyDaySchema,
@@ -60,5 +118,15 @@ export const ClimateResultSchema = object({
   heightDifferenceM: quantity('m'),
   heightCorrectionK: quantity('K'),
   stationFit: oneOf('near', 'far', 'tooFar'),
+  /** How far a cold night at the site may lie from the station's, by distance and by height; it is part of every doubt above. */
+  stationDoubtK: Type.Optional(quantity('K')),
+  frost: Type.Optional(orNull(FrostSchema)),
+  hardiness: Type.Optional(orNull(HardinessSchema)),
+  degreeDays: Type.Optional(DegreeDaysSchema),
+  sunHours: Type.Optional(Type.Array(SunHoursSchema, { minItems: 12, maxItems: 12 })),
+  /** Whether the sun hours know the plot's obstacles. */
+  sunHoursBasis: Type.Optional(oneOf('obstacles', 'freeHorizon')),
+  /** The month most likely to cook plants while nights still ask for a closed shelter; `nightsShut` false: no month has such nights. */
+  overheating: Type.Optional(orNull(object({ month: Type.Integer({ minimum: 1, maximum: 12 }), nightsShut: Type.Boolean() }))),
 });
 export type ClimateResult = Static<typeof ClimateResultSchema>;

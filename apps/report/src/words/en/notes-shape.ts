@@ -2,7 +2,8 @@
 export const SHAPE_NOTES: Record<string, string> = {
   'climate.station':
     'Figures come from {station}, {distanceM} away. They are {kind} of {period}. The site lies {heightDifferenceM} from its height, so temperatures moved by {heightCorrectionK}.',
-  'climate.far-station': '{station} is far: {distanceM} away, {heightDifferenceM} in height. Ask someone who has gardened here.',
+  'climate.far-station':
+    '{station} is a far station: {distanceM} away, {heightDifferenceM} in height. A cold night here may lie {doubtK} from its figures. Ask someone who has gardened here.',
   'climate.station-too-far': '{station} is too far to speak for this place: {distanceM}. Are latitude and longitude swapped? No night is promised.',
   'climate.month-missing': '{month} has no record and stays empty. The year is told from {recordCount} of 12 months.',
   'climate.month-contradicts': 'In {months} the record names nights warmer than days. They were left out. Where do the figures come from?',
@@ -11,7 +12,17 @@ export const SHAPE_NOTES: Record<string, string> = {
   'climate.night-basis': 'The cold night, {lowC}, is {basis}. Half of all years have a colder one. The worst can be {doubtK} lower.',
   'climate.cold-night-estimated': 'In {months} the coldest night is not on record. It was taken {spreadK} under the mean night.',
   'climate.sun-basis':
-    'Sun was found from sunshine hours in {sunshineMonthsCount} months and from temperature in {rangeMonthsCount}. In {noneMonthsCount} it was not found.',
+    'Months of sun by source: radiation {radiationMonthsCount}, sunshine hours {sunshineMonthsCount}, temperature {rangeMonthsCount}, none {noneMonthsCount}. Their doubt: {radiationDoubtFrac}, {sunshineDoubtFrac} and {rangeDoubtFrac}.',
+  'climate.radiation-over-clear': 'In {months} the record has more radiation than a clear sky brings. It was held to the clear sky. What is its unit?',
+  'climate.dew-from-nights': 'In {months} moisture is not on record. The dew point follows the mean night and may be {doubtK} off.',
+  'climate.frost-unknown': 'Frost dates need all twelve months or a printed table of dates. Months on record: {recordCount}.',
+  'climate.frost-estimated': 'Frost dates are worked out from monthly means. They may be {doubtD} off. Ground frost comes sooner and stays longer.',
+  'climate.frost-published': 'Frost dates are the printed ones of the station, moved for the height of the site.',
+  'climate.frost-some-years': 'Frost comes in {yearsFrac} of years only. Dates that fewer years reach are left out.',
+  'climate.frost-hardly-ever': 'Frost comes in fewer than one year in ten.',
+  'climate.frost-in-every-month': 'Even the warmest month has a frost in half of all years. No season is free of frost.',
+  'climate.sun-hours-open': 'What shades the plot is not listed. Sun hours are those of a free horizon.',
+  'climate.plot-shaded': 'In {months} the listed obstacles take half of the direct sun or more.',
   'climate.sunny-day-estimated': 'The warm sunny day of each month is an estimate. About one day in six is warmer.',
   'climate.polar-night': 'In {months} the sun does not rise.',
   'climate.no-shut-nights': 'No month has nights so cold that the shelter must be shut. The clear day shown is in {month}.',
@@ -41,6 +52,7 @@ export const KEY_WORDS: Record<string, string> = {
   stationTooFar: 'the station is too far',
   outsideValidity: 'the place lies outside the method',
   annualExtremeMinimum: 'the mean of the coldest night of each year',
+  hourlyPercentile: 'the cold end of a file of hours, less a margin',
   monthlyAbsoluteMinimum: 'the coldest month\u2019s coldest night, less a margin',
   monthlyMeanLessSpread: 'the coldest month\u2019s mean night, less a margin',
   moveUnderRidge: 'move it under the ridge',
