@@ -1,5 +1,8 @@
 import 'reflect-metadata';
+import { rm } from 'node:fs/promises';
 import type { Server } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Type } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { OPERATOR, type Actor } from '../../apps/api/src/platform/access/actor.js';
@@ -61,15 +64,27 @@ export interface TestApiOptions {
   extra?: Type[];
 }
 
+/** Tests of other things are not slowed down by limits; those of limits set their own. */
+export const UNLIMITED = {
+  RATE_PER_ADDRESS: '1000000000',
+  RATE_PER_CREDENTIAL: '1000000000',
+  RATE_PER_GARDEN: '1000000000',
+  RATE_COSTLY: '1000000000',
+  JOBS_WAITING: '10000',
+};
+
 const configFor = (database: TestDatabase, env: Record<string, string>): Config =>
   parseConfig({
     DATABASE_URL: database.url,
     DATABASE_OWNER_URL: database.ownerUrl,
     LATHWORK_OPERATOR_TOKEN: OPERATOR_TOKEN,
     REPORT_SECRET,
+    ACCOUNT_SECRET: 'account-secret-of-the-test-run-0123456789',
+    MAIL_DIR: join(tmpdir(), `lathwork-mail-${database.name}`),
     REPORT_URL: 'http://127.0.0.1:9',
     DATABASE_POOL: '6',
     LOG_LEVEL: 'silent',
+    ...UNLIMITED,
     ...env,
   });
 
@@ -155,6 +170,7 @@ export const startApi = async ({ env = {}, jobs = false, extra = [] }: TestApiOp
     async stop() {
       await app.close();
       await database.drop();
+      await rm(config.mailDir, { recursive: true, force: true });
     },
   };
 };

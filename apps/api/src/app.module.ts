@@ -5,6 +5,7 @@ import { DocumentsModule } from './domains/documents/documents.module.js';
 import { GardensModule } from './domains/gardens/gardens.module.js';
 import { HistoryModule } from './domains/history/history.module.js';
 import { JobsModule } from './domains/jobs/jobs.module.js';
+import { PeopleModule } from './domains/people/people.module.js';
 import { PlansModule } from './domains/plans/plans.module.js';
 import { PricesModule } from './domains/prices/prices.module.js';
 import { SitesModule } from './domains/sites/sites.module.js';
@@ -14,6 +15,7 @@ import { PlatformModule, type Surroundings } from './platform/platform.module.js
 
 /** Every domain that owns rows. */
 const DOMAINS: Type[] = [
+  PeopleModule,
   GardensModule,
   SitesModule,
   ClimateModule,

@@ -60,6 +60,7 @@ export const PIVOT = {
   listAccountGardens: row('account'),
   listSessions: row('account'),
   endSession: row('account'),
+  endCurrentSession: row('account'),
   endOtherSessions: row('account'),
   getFactor: row('account'),
   beginFactor: row('account'),
