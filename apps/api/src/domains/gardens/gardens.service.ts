@@ -3,6 +3,7 @@ import type { Request } from 'express';
 import type { Actor } from '../../platform/access/actor.js';
 import { createGarden } from '../../platform/access/credentials.js';
 import { makeKey } from '../../platform/access/key.js';
+import { givableScopes, makerOf } from '../../platform/access/key-scopes.js';
 import { SCOPES } from '../../platform/access/scopes.js';
 import { CONFIG, type Config } from '../../platform/config/config.js';
 import { audit } from '../../platform/database/audit.js';
@@ -76,13 +77,16 @@ export class GardensService {
         fail('validation-failed', { count: 1 }, [
           { pointer: '/scopes', code: 'empty', detail: 'A key without a scope opens nothing.', remedy: 'Give it at least one scope.' },
         ]);
+      const givable = givableScopes(actor);
+      const beyond = body.scopes.filter((scope) => !givable.includes(scope));
+      if (beyond.length > 0) fail('scope-beyond-own', { scopes: beyond.join(', ') });
       const made = makeKey();
       const expiresAt = body.expiresOn ? new Date(`${body.expiresOn}T00:00:00Z`) : null;
       const key = await this.gardens.insertKey(db, actor.gardenId, newId(), made, {
         name: body.name,
         scopes: [...new Set(body.scopes)],
         expiresAt,
-        createdByMemberId: actor.memberId,
+        createdByMemberId: makerOf(actor),
       });
       await audit(db, actor, { action: 'key.create', objectType: 'key', objectId: key.id, after: { name: key.name, scopes: key.scopes } });
       return { status: 201, body: { ...toKeyResponse(key), key: made.key }, location: `/v1/keys/${key.id}`, etag: etagOfParts(key.id), secret: true };

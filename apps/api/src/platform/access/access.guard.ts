@@ -11,6 +11,7 @@ import { credentialOf, type Credential } from './credential.js';
 import { Credentials } from './credentials.js';
 import { mustBeSameSite } from './cross-site.js';
 import { isSessionToken, sameSecret } from './key.js';
+import { makerOf } from './key-scopes.js';
 import { grantOf, type PivotRow } from './pivot.js';
 import { Sessions } from './sessions.js';
 
@@ -62,7 +63,12 @@ export class AccessGuard implements CanActivate {
     if (access === 'operator' || access === 'founder') return fail('operator-only');
     if (access === 'account') return fail('person-only');
     if (access !== 'public' && !actor.scopes.includes(access)) fail('scope-missing', { scope: access });
-    return actor;
+    const maker = makerOf(actor);
+    if (maker === null) return actor;
+    // A key opens no more than the roles that its maker has now. Where that is only own rows, they are the maker's.
+    const grant = grantOf(rule, actor.roles);
+    if (grant === 'deny') return fail('role-missing', { roles: rolesOf(rule) });
+    return grant === 'own' ? { ...actor, reach: grant, memberId: maker } : actor;
   }
 
   private async personFor(rule: PivotRow, token: string, request: Request): Promise<Actor> {

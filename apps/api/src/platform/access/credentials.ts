@@ -6,6 +6,7 @@ import { POOL } from '../database/pool.js';
 import { contextOrNull } from '../http/context.js';
 import { NIL_ID, type Actor } from './actor.js';
 import { isWellFormedKey, prefixOf, sameDigest, sha256, type NewKey } from './key.js';
+import { isRole } from './roles.js';
 import { isScope, type Scope } from './scopes.js';
 
 const LAST_USED_STEP_MS = 60_000;
@@ -19,6 +20,8 @@ interface CredentialRow {
   revoked_at: Date | null;
   last_used_at: Date | null;
   created_by_member_id: string | null;
+  /** What the member who made the key is now. */
+  maker_roles: string[] | null;
 }
 
 /** Finds who holds a key. The one question that is asked before the garden is known. */
@@ -41,7 +44,7 @@ export class Credentials {
       keyId: row.key_id,
       accountId: null,
       memberId: null,
-      roles: [],
+      roles: (row.maker_roles ?? []).filter(isRole),
       scopes: row.scopes.filter(isScope),
       reach: 'all',
     };

@@ -161,6 +161,12 @@ export const CATALOGUE = {
     detail: 'A person may make a garden while in fewer than {limit}.',
     remedy: 'Leave a garden that you no longer need, or ask the operator.',
   },
+  'scope-beyond-own': {
+    status: 403,
+    title: 'More than you have yourself',
+    detail: 'A key can be given no scope that opens nothing for whoever makes it: {scopes}.',
+    remedy: 'Leave these scopes out, or ask somebody who may do that to make the key.',
+  },
   'operator-only': {
     status: 403,
     title: 'For the operator only',
@@ -347,6 +353,18 @@ export const CATALOGUE = {
   },
   'report-unavailable': { status: 503, title: 'Documents cannot be made now', detail: 'The report app does not answer.', remedy: 'Try again later.' },
   'timed-out': { status: 503, title: 'Took too long', detail: '{what} took longer than allowed.', remedy: 'Try again later.' },
+  'read-only': {
+    status: 503,
+    title: 'Nothing can be changed now',
+    detail: 'The database takes no changes at the moment. Reading goes on.',
+    remedy: 'Send the same request again later.',
+  },
+  'storage-full': {
+    status: 503,
+    title: 'No room to store anything',
+    detail: 'The database has no room left. Nothing was changed.',
+    remedy: 'Try again later; tell the operator if it stays.',
+  },
   unavailable: { status: 503, title: 'Not available now', detail: 'The server cannot answer now.', remedy: 'Try again in a few seconds.' },
   internal: {
     status: 500,
