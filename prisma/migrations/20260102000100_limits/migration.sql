@@ -98,6 +98,7 @@ RETURNS boolean LANGUAGE plpgsql SECURITY DEFINER SET search_path = pg_catalog, 
 DECLARE
   standing integer;
   chosen text;
+  own_member text := current_setting('app.own_member_id', true);
 BEGIN
   IF for_garden IS DISTINCT FROM nullif(current_setting('app.garden_id', true), '')::uuid THEN
     RAISE EXCEPTION 'a job may be queued for the own garden only' USING ERRCODE = 'insufficient_privilege';
@@ -107,12 +108,17 @@ BEGIN
   END IF;
   -- One after the other, so that two who ask at once do not both get the last place.
   PERFORM pg_advisory_xact_lock(hashtextextended('turns ' || for_garden::text, 11));
+  -- All jobs of the garden count, also those the caller may not see; one that was called off leaves the queue only when
+  -- its turn comes, and takes no room until then.
+  PERFORM set_config('app.own_member_id', '', true);
   SELECT coalesce(sum(t.jobs), 0), (array_agg(t.name ORDER BY t.jobs, t.name))[1] INTO standing, chosen FROM (
     SELECT n.name, count(j.id)::integer AS jobs
       FROM (SELECT 'garden ' || for_garden::text || ' turn ' || s FROM generate_series(1, turns) AS s) AS n(name)
       LEFT JOIN graphile_worker._private_job_queues q ON q.queue_name = n.name
       LEFT JOIN graphile_worker._private_jobs j ON j.job_queue_id = q.id AND (j.locked_at IS NOT NULL OR j.attempts < j.max_attempts)
+       AND NOT EXISTS (SELECT 1 FROM public.jobs r WHERE r.garden_id = for_garden AND r.id = (j.payload ->> 'id')::uuid AND r.finished_at IS NOT NULL)
      GROUP BY n.name) AS t;
+  PERFORM set_config('app.own_member_id', coalesce(own_member, ''), true);
   IF standing >= turns + most_waiting THEN
     RETURN false;
   END IF;

@@ -1,14 +1,18 @@
 import { afterAll, expect, test } from '@jest/globals';
 import { computePlan } from '@lathwork/calc';
 import type { PlanInputs } from '@lathwork/model';
+import pg from 'pg';
 import { ComputePool } from '../../../apps/api/src/platform/compute/compute-pool.js';
 import { ENGINE_VERSION } from '../../../apps/api/src/platform/compute/engine.js';
 import { inputsFaults, resultFaults } from '../../../apps/api/src/platform/compute/inputs-check.js';
 import { parseConfig } from '../../../apps/api/src/platform/config/config.js';
+import { Metrics } from '../../../apps/api/src/platform/metrics/metrics.js';
 import { inlandCanopy } from '../../support/gardens.js';
 
 const config = parseConfig({ REPORT_SECRET: 's'.repeat(32) });
-const pool = new ComputePool(config);
+const unconnected = new pg.Pool();
+const metrics = new Metrics(unconnected, unconnected, config);
+const pool = new ComputePool(config, metrics);
 afterAll(() => pool.onApplicationShutdown());
 
 test('a thread computes what the chain itself computes, and says how long each room took', async () => {
@@ -43,7 +47,7 @@ test('inputs of another form are refused before any thread sees them, with their
 });
 
 test('a calculation that takes too long is ended', async () => {
-  const short = new ComputePool({ ...config, computeTimeoutMs: 1 });
+  const short = new ComputePool({ ...config, computeTimeoutMs: 1 }, metrics);
   await expect(short.compute(inlandCanopy)).rejects.toMatchObject({ key: 'timed-out' });
   await short.onApplicationShutdown();
 });

@@ -8,8 +8,9 @@ import { newId } from '../../platform/database/ids.js';
 import { afterOf, toPage, type Page } from '../../platform/http/page.js';
 import { found, reply, type Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
-import { enqueue } from '../../platform/jobs/jobs.js';
+import { enqueueInTurn } from '../../platform/jobs/jobs.js';
 import { must } from '../shared/change.js';
+import { monitored } from '../shared/monitored.js';
 import { waitedFor, waitUntil } from '../shared/prefer.js';
 import { etagOfDocument, toResponse, type DocumentDto, type DocumentListQuery, type DocumentResponse } from './documents.dto.js';
 import { DocumentSources } from './document-sources.js';
@@ -34,10 +35,10 @@ export class DocumentsService {
       const options = { kind: body.kind, language: body.language, paper: body.paper, units: body.units };
       const document = await this.documents.insert(db, actor.gardenId, newId(), actor.principalId, body.planId, options);
       await audit(db, actor, { action: 'document.create', objectType: WHAT, objectId: document.id, after: { planId: body.planId, options } });
-      await enqueue(db, RENDER_DOCUMENT, { gardenId: actor.gardenId, id: document.id });
+      await enqueueInTurn(db, RENDER_DOCUMENT, { gardenId: actor.gardenId, id: document.id }, this.config.jobQuota);
       return { status: 202, body: toResponse(document), location: `/v1/documents/${document.id}`, etag: etagOfDocument(document) };
     });
-    return this.afterWait(actor, request, accepted);
+    return monitored(await this.afterWait(actor, request, accepted));
   }
 
   async list(actor: Actor, query: DocumentListQuery): Promise<Page<DocumentResponse>> {

@@ -11,9 +11,10 @@ import { etagOfParts } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page } from '../../platform/http/page.js';
 import { found, reply, type Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
-import { enqueue } from '../../platform/jobs/jobs.js';
+import { enqueueInTurn } from '../../platform/jobs/jobs.js';
 import { fail } from '../../platform/problems/problem.js';
 import { must } from '../shared/change.js';
+import { monitored } from '../shared/monitored.js';
 import { waitedFor, waitUntil } from '../shared/prefer.js';
 import { checkInputs, PlanInputsReader, seedOf, type CollectedInputs } from './plan-inputs.js';
 import { etagOfPlan, toResponse, type PlanDto, type PlanListQuery, type PlanResponse } from './plans.dto.js';
@@ -38,10 +39,10 @@ export class PlansService {
       // Nothing that a plan is made of changes between the first read and the end of the transaction: see StalenessDoor.
       await lockGarden(db, actor.gardenId, 'alone');
       const plan = await this.insert(db, actor, await this.reader.collect(db, actor.gardenId, body.buildId, body.asOf ?? null));
-      await enqueue(db, COMPUTE_PLAN, { gardenId: actor.gardenId, id: plan.id });
+      await enqueueInTurn(db, COMPUTE_PLAN, { gardenId: actor.gardenId, id: plan.id }, this.config.jobQuota);
       return { status: 202, body: toResponse(plan, null), location: `/v1/plans/${plan.id}`, etag: etagOfPlan(plan) };
     });
-    return this.afterWait(actor, request, accepted);
+    return monitored(await this.afterWait(actor, request, accepted));
   }
 
   async list(actor: Actor, query: PlanListQuery): Promise<Page<PlanResponse>> {

@@ -1,4 +1,5 @@
 import type { Db, Prisma } from '../database/database.js';
+import { failJob, startJob, succeedJob } from './job-rows.js';
 
 /** Tables whose rows are worked on by jobs: each has an attempt number and an end. */
 export type Fenced = 'planRevision' | 'document';
@@ -33,19 +34,28 @@ export const claimAttempt = async <T extends Fenced>(db: Db, table: T, id: strin
   });
   if (count === 0) return null;
   // The update holds the row until the transaction ends, so nobody can have raised the number since.
-  return (await delegate(db, table).findFirst({ where: { id }, select: { attempt: true } }))?.attempt ?? null;
+  const attempt = (await delegate(db, table).findFirst({ where: { id }, select: { attempt: true } }))?.attempt ?? null;
+  if (attempt !== null) await startJob(db, id, attempt);
+  return attempt;
 };
 
 /** Ends a row if this attempt still holds it; else throws LateWorker, which undoes the whole transaction. */
 export const finish = async <T extends Fenced>(db: Db, table: T, id: string, attempt: number, data: Data[T]): Promise<void> => {
   const { count } = await delegate(db, table).updateMany({ where: { id, attempt, finishedAt: null }, data: { finishedAt: new Date(), ...data } });
   if (count !== 1) throw new LateWorker();
+  const problem: unknown = (data as { problem?: unknown }).problem;
+  await (typeof problem === 'object' && problem !== null ? failJob(db, id, problem) : succeedJob(db, id));
 };
 
-/** Ends a row as failed after the last try, whoever held it. A row that is finished stays as it is. */
-export const giveUp = async (db: Db, table: Fenced, id: string, problem: object): Promise<void> => {
-  await delegate(db, table).updateMany({
+/**
+ * Ends a row as failed after the last try or because it was called off, whoever held it; tells whether it did. A row
+ * that is finished stays as it is. The job beside the row ends with it.
+ */
+export const giveUp = async (db: Db, table: Fenced, id: string, problem: object): Promise<boolean> => {
+  const { count } = await delegate(db, table).updateMany({
     where: { id, finishedAt: null },
     data: { state: 'failed', problem, finishedAt: new Date(), attempt: { increment: 1 } },
   });
+  if (count > 0) await failJob(db, id, problem);
+  return count > 0;
 };

@@ -1,7 +1,7 @@
 import pg from 'pg';
 import type { Logger } from 'pino';
 import { toProblem } from '../problems/problem.filter.js';
-import { Problem } from '../problems/problem.js';
+import { Problem, type ProblemBody } from '../problems/problem.js';
 import type { Job, Task } from './jobs.js';
 
 const RUNNERS_LOCK = 72_707_372;
@@ -23,6 +23,8 @@ export interface RecoverySettings {
   /** No task takes longer than this; who holds a job for longer is gone. */
   longestTaskMs: number;
   tasks: ReadonlyMap<string, Task>;
+  /** Told of each job that was cut off at its last try, after its task was. */
+  ended?: (job: Job, problem: ProblemBody) => Promise<void>;
   log: Logger;
 }
 
@@ -83,7 +85,9 @@ export class JobRecovery {
   private async endParked(client: pg.Client): Promise<void> {
     const { rows } = await client.query<ParkedRow>(PARKED);
     for (const { id, task, payload } of rows) {
-      await this.settings.tasks.get(task)?.failed(payload, toProblem(new Problem('internal')).toBody());
+      const problem = toProblem(new Problem('internal')).toBody();
+      await this.settings.tasks.get(task)?.failed(payload, problem);
+      await this.settings.ended?.(payload, problem);
       await client.query('SELECT graphile_worker.complete_jobs(ARRAY[$1::bigint])', [id]);
       this.settings.log.error({ task, id: payload.id }, 'job was cut off at its last try');
     }

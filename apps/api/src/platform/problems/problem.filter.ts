@@ -3,6 +3,7 @@ import type { Request, Response } from 'express';
 import type { Logger } from 'pino';
 import { contextOrNull } from '../http/context.js';
 import type { RouteTable } from '../http/route-table.js';
+import type { ProblemKey } from './catalogue.js';
 import { Problem } from './problem.js';
 
 const UNREACHABLE = new Set([
@@ -24,6 +25,30 @@ const UNREACHABLE = new Set([
   'P2028',
   'P2037',
 ]);
+
+/** The database runs and does not do what is asked: it is read-only or full for now, or gave up after its time limit. */
+const UNABLE: Readonly<Record<string, ProblemKey>> = {
+  '25006': 'read-only',
+  '53100': 'storage-full',
+  '53200': 'unavailable',
+  '57014': 'timed-out',
+  '25P03': 'timed-out',
+  '40001': 'unavailable',
+  '40P01': 'unavailable',
+};
+
+interface Linked {
+  code?: string;
+  originalCode?: string;
+  cause?: unknown;
+  meta?: { driverAdapterError?: unknown };
+}
+
+const unableKey = (error: unknown, depth = 0): ProblemKey | null => {
+  if (typeof error !== 'object' || error === null || depth > 5) return null;
+  const { code, originalCode, cause, meta } = error as Linked;
+  return UNABLE[code ?? ''] ?? UNABLE[originalCode ?? ''] ?? unableKey(cause, depth + 1) ?? unableKey(meta?.driverAdapterError, depth + 1);
+};
 
 /** Whether an error, or what caused it, says that the database could not be reached. */
 const isUnreachable = (error: unknown, depth = 0): boolean => {
@@ -62,6 +87,8 @@ export const toProblem = (error: unknown): Problem => {
   if (error instanceof HttpException) return ofHttp(error);
   if (error instanceof URIError) return new Problem('malformed-request');
   if (isRefusedByRow(error)) return new Problem('not-yours');
+  const unable = unableKey(error);
+  if (unable) return new Problem(unable, unable === 'timed-out' ? { what: 'The database' } : {}, [], { 'Retry-After': unable === 'unavailable' ? '1' : '10' });
   return isUnreachable(error) ? new Problem('unavailable', {}, [], { 'Retry-After': '2' }) : new Problem('internal');
 };
 

@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
 import type { DocumentRequest } from '@lathwork/model';
 import { CONFIG, type Config } from '../config/config.js';
-import { contextOrNull } from '../http/context.js';
+import { originOrNull } from '../http/context.js';
+import { traceparentOf } from '../http/trace.js';
 import { Problem } from '../problems/problem.js';
 
 export interface MadeDocument {
@@ -37,7 +38,7 @@ export class ReportClient {
 
   private async post(request: DocumentRequest, signal?: AbortSignal): Promise<Response> {
     const limit = AbortSignal.timeout(this.config.reportTimeoutMs);
-    const requestId = contextOrNull()?.requestId;
+    const origin = originOrNull();
     try {
       return await fetch(new URL('/documents', this.config.reportUrl), {
         method: 'POST',
@@ -46,7 +47,7 @@ export class ReportClient {
           'Content-Type': 'application/json',
           Accept: 'application/pdf, application/problem+json',
           Authorization: `Bearer ${this.config.reportSecret}`,
-          ...(requestId ? { 'X-Request-Id': requestId } : {}),
+          ...(origin ? { 'X-Request-Id': origin.requestId, traceparent: traceparentOf(origin.trace) } : {}),
         },
         body: JSON.stringify(request),
         signal: signal ? AbortSignal.any([signal, limit]) : limit,
