@@ -46,8 +46,8 @@ const newLease = (now: number): Lease => ({
 
 /**
  * Permits of this process. The shared count stands in the database, but a busy caller does not pay a round trip for
- * each request: the process leases some permits at once, as many as it used up in the time of the last lease, and at
- * most 2 % of the quota. A permit counts from the moment it is leased, so all processes together never give out more
+ * each request: the process leases some permits at once, twice as many each time the last ones were used up early, and
+ * at most 2 % of the quota. A permit counts from the moment it is leased, so all processes together never give out more
  * than the quota; a lease ends after one slice (1/50 of the window), and what is left of it goes back with the next
  * question. What can be wrong is therefore one-sided: at most 2 % of the quota for each process lies there unused.
  * A refusal is remembered until the oldest permits return, so that a flood of refused requests asks nothing either.
@@ -106,7 +106,8 @@ export class Leases {
   private async refill(policy: Policy, name: string, lease: Lease): Promise<void> {
     const sentAt = performance.now();
     const life = policy.windowMs / SLICES;
-    const expected = Math.ceil((lease.used * life) / Math.max(life, sentAt - lease.refilledAt));
+    // Used up before its time: twice as many. Ended with some left: as many as were used.
+    const expected = lease.left === 0 && sentAt < lease.until ? lease.used * 2 : lease.used;
     const wanted = Math.max(lease.waiting, Math.min(expected, Math.max(1, Math.floor(policy.quota * LARGEST_LEASE))));
     const unused = lease.left;
     Object.assign(lease, { left: 0, used: 0, refilledAt: sentAt });
