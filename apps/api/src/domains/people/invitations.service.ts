@@ -96,6 +96,7 @@ export class InvitationsService {
     const there = (await this.database.readSnapshot(NOBODY, (db) => invitations.findByCode(db, sha256))) ?? fail('code-of-mail-invalid');
     const { gardenId } = there;
     const joined = await this.database.inTransaction({ gardenId }, async (db) => {
+      await members.hold(db, gardenId);
       const invitation = await invitations.find(db, there.id);
       if (invitation?.state !== 'open') return fail('code-of-mail-invalid');
       if (invitation.email !== account.email) fail('other-address');

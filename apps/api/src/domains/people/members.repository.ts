@@ -33,7 +33,7 @@ const toModel = (row: Member): MemberRecord => ({
 
 @Injectable()
 export class MembersRepository {
-  /** Changes of who is a coordinator happen one after the other: two who leave together must not both find the other there. */
+  /** Who is a member and what changes one after the other: two coordinators who leave together must not both find the other there. */
   async hold(db: Db, gardenId: string): Promise<void> {
     await db.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`members of ${gardenId}`}, 11))`;
   }
