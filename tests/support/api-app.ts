@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Type } from '@nestjs/common';
 import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { Logger } from 'pino';
 import { OPERATOR, type Actor } from '../../apps/api/src/platform/access/actor.js';
 import { createGarden, type NewGarden } from '../../apps/api/src/platform/access/credentials.js';
 import { makeKey, makeSessionToken } from '../../apps/api/src/platform/access/key.js';
@@ -62,6 +63,8 @@ export interface TestApiOptions {
   jobs?: boolean;
   /** More modules beside the domains: probes of the platform. */
   extra?: Type[];
+  /** Where the log goes, for tests that read it. */
+  log?: Logger;
 }
 
 /** Tests of other things are not slowed down by limits; those of limits set their own. */
@@ -140,10 +143,10 @@ const makePerson = async (database: Database, gardenId: string, roles: readonly 
 };
 
 /** The whole API in this process, on a database of its own. */
-export const startApi = async ({ env = {}, jobs = false, extra = [] }: TestApiOptions = {}): Promise<TestApi> => {
+export const startApi = async ({ env = {}, jobs = false, extra = [], log }: TestApiOptions = {}): Promise<TestApi> => {
   const database = await freshDatabase();
   const config = configFor(database, env);
-  const surroundings = { config, addresses: database, log: makeLog(config.logLevel) };
+  const surroundings = { config, addresses: database, log: log ?? makeLog(config.logLevel) };
   const whole = AppModule.with(surroundings);
   const app = await createApi(surroundings, { ...whole, imports: [...(whole.imports ?? []), ...extra] });
   if (jobs) await app.get(JobRunner).start();

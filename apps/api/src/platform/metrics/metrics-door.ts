@@ -12,6 +12,8 @@ export const metricsDoor =
   (metrics: Metrics, token: string | null) =>
   (request: Request, response: Response, next: NextFunction): void => {
     if (token === null || request.path !== PATH || request.method !== 'GET') return next();
+    // No router has seen it, and it is no unknown address.
+    request.route = { path: PATH };
     const given = BEARER.exec(request.get('authorization') ?? '')?.[1];
     if (given === undefined || !sameSecret(given, token)) return next(new Problem('unauthenticated', {}, [], { 'WWW-Authenticate': 'Bearer realm="metrics"' }));
     metrics.registry.metrics().then((text) => response.type(metrics.registry.contentType).send(text), next);
