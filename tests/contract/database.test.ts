@@ -238,6 +238,7 @@ describe('gardens apart', () => {
       'revoked_at',
       'last_used_at',
       'created_by_member_id',
+      'maker_roles',
     ]);
     expect((await app.query("SELECT * FROM find_credential('lw_')")).rowCount).toBe(0);
   });

@@ -28,7 +28,7 @@ export class FactorsRepository {
         secret: this.sealer.open(SEAL, accountId, row.secretSealed),
         set: row.confirmedAt !== null,
         begunAt: row.createdAt,
-        lastStep: row.lastStep === null ? null : Number(row.lastStep),
+        lastStep: row.lastStepCount === null ? null : Number(row.lastStepCount),
         recoveryCodesLeft: row.recoverySha256.length,
       }
     );
@@ -43,7 +43,7 @@ export class FactorsRepository {
   async confirm(db: Db, accountId: string, step: number, recovery: readonly Buffer[]): Promise<boolean> {
     const { count } = await db.accountFactor.updateMany({
       where: { accountId, confirmedAt: null },
-      data: { confirmedAt: new Date(), lastStep: step, recoverySha256: bytes(recovery) },
+      data: { confirmedAt: new Date(), lastStepCount: step, recoverySha256: bytes(recovery) },
     });
     return count === 1;
   }
@@ -68,8 +68,8 @@ export class FactorsRepository {
 
   private async takeStep(db: Db, accountId: string, step: number): Promise<boolean> {
     const { count } = await db.accountFactor.updateMany({
-      where: { accountId, OR: [{ lastStep: null }, { lastStep: { lt: step } }] },
-      data: { lastStep: step },
+      where: { accountId, OR: [{ lastStepCount: null }, { lastStepCount: { lt: step } }] },
+      data: { lastStepCount: step },
     });
     return count === 1;
   }

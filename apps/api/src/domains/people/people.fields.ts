@@ -2,7 +2,7 @@ import { PatternField, TextField } from '../shared/fields.js';
 import type { Presence } from '../../platform/http/field-rule.js';
 
 /** An address as mail servers take it, without a display name. Capital letters do not matter. */
-const EMAIL = /^[A-Za-z0-9.!#$%&'*+\/=?^_`{|}~-]{1,64}@[A-Za-z0-9-]{1,63}(?:\.[A-Za-z0-9-]{1,63}){1,8}$/;
+const EMAIL = /^[A-Za-z0-9.!#$%&'*+/=?^_`{|}~-]{1,64}@[A-Za-z0-9-]{1,63}(?:\.[A-Za-z0-9-]{1,63}){1,8}$/;
 
 export const EmailField = (presence: Presence = {}): PropertyDecorator =>
   PatternField(EMAIL, 254, 'sorrel@example.org', { description: 'Mail address, without a name', ...presence });

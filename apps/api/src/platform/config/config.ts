@@ -120,14 +120,22 @@ export const VARIABLES = {
   EMBEDDED_DURABLE: { parse: yesOrNo, fallback: 'yes', about: 'no: the embedded server skips fsync (throw-away data only)' },
   LATHWORK_OPERATOR_TOKEN: { parse: secret, fallback: '', about: 'may make gardens; empty switches that route off' },
   CURSOR_SECRET: { parse: secret, fallback: '', about: 'signs page cursors; empty makes a new one at each start' },
-  PUBLIC_ORIGIN: { parse: urlOf('http:', 'https:'), fallback: '', about: 'address by which browsers reach this server, such as https://garden.example; empty takes the host of the request' },
+  PUBLIC_ORIGIN: {
+    parse: urlOf('http:', 'https:'),
+    fallback: '',
+    about: 'address by which browsers reach this server, such as https://garden.example; empty takes the host of the request',
+  },
   SESSION_IDLE_MIN: { parse: wholeNumber(1, 1440), fallback: '30', about: 'a session ends when it is not used for so many minutes' },
   SESSION_LIFE_H: { parse: wholeNumber(1, 720), fallback: '12', about: 'a session ends after so many hours, used or not' },
   LATHWORK_SIGN_UP: { parse: choice('open', 'invited'), fallback: 'open', about: 'who may make an account: anybody, or only who was invited to a garden' },
   SIGN_UPS_PER_HOUR: { parse: wholeNumber(1, 10_000), fallback: '20', about: 'accounts that may be asked for from one network address in an hour' },
   INVITATIONS_PER_DAY: { parse: wholeNumber(1, 10_000), fallback: '50', about: 'invitations that one garden may send in a day' },
   RESETS_PER_HOUR: { parse: wholeNumber(1, 100), fallback: '3', about: 'password mails that one account gets in an hour' },
-  ACCOUNT_SECRET: { parse: secret, fallback: '', about: 'seals second factors and waiting mail; the same for all processes; empty keeps one in the data folder' },
+  ACCOUNT_SECRET: {
+    parse: secret,
+    fallback: '',
+    about: 'seals second factors and waiting mail; the same for all processes; empty keeps one in the data folder',
+  },
   SMTP_URL: { parse: urlOf('smtp:', 'smtps:'), fallback: '', about: 'mail server, with name and password if it wants them; empty writes mail into files' },
   MAIL_FROM: { parse: sender, fallback: 'Lathwork <lathwork@localhost>', about: 'sender of all mail' },
   MAIL_DIR: { parse: anyText, fallback: '', about: 'folder for mail files where there is no mail server; empty takes outbox in the data folder' },
@@ -143,7 +151,11 @@ export const VARIABLES = {
   OUTBOUND_PORTS: { parse: portList, fallback: '443', about: 'ports of other servers that webhooks may name' },
   OUTBOUND_LOOPBACK: { parse: yesOrNo, fallback: 'no', about: 'yes (development only): webhooks may name this machine, over http too' },
   RATE_WINDOW_S: { parse: wholeNumber(1, 3600), fallback: '60', about: 'length of the window of all request limits' },
-  RATE_PER_ADDRESS: { parse: wholeNumber(1, 1_000_000_000), fallback: '3000', about: 'requests from one address (IPv6: one /64) in a window, before anything else is known' },
+  RATE_PER_ADDRESS: {
+    parse: wholeNumber(1, 1_000_000_000),
+    fallback: '3000',
+    about: 'requests from one address (IPv6: one /64) in a window, before anything else is known',
+  },
   RATE_PER_CREDENTIAL: { parse: wholeNumber(1, 1_000_000_000), fallback: '1500', about: 'requests of one key, or of one person, in a window' },
   RATE_PER_GARDEN: { parse: wholeNumber(1, 1_000_000_000), fallback: '6000', about: 'requests of one garden in a window' },
   RATE_COSTLY: { parse: wholeNumber(1, 1_000_000_000), fallback: '120', about: 'plans, documents and exports that one garden may ask for in a window' },
@@ -172,6 +184,28 @@ const limitsOf = (windowMs: number, quotas: Readonly<Record<PolicyName, number>>
   return { address: policy('address'), credential: policy('credential'), garden: policy('garden'), costly: policy('costly') };
 };
 
+interface Reader {
+  read<N extends Name>(name: N): Value<N> | null;
+  must<N extends Name>(name: N): Value<N>;
+}
+
+/** Accounts, sessions and mail. */
+const peopleOf = ({ read, must }: Reader) => ({
+  publicOrigin: read('PUBLIC_ORIGIN')?.replace(/\/+$/, '') ?? null,
+  sessionIdleMs: must('SESSION_IDLE_MIN') * 60_000,
+  sessionLifeMs: must('SESSION_LIFE_H') * 3_600_000,
+  gardensPerAccount: must('GARDENS_PER_ACCOUNT'),
+  signUp: must('LATHWORK_SIGN_UP'),
+  signUpsPerHour: must('SIGN_UPS_PER_HOUR'),
+  invitationsPerDay: must('INVITATIONS_PER_DAY'),
+  resetsPerHour: must('RESETS_PER_HOUR'),
+  accountSecret: read('ACCOUNT_SECRET'),
+  dataDir: dataDir(),
+  smtpUrl: read('SMTP_URL'),
+  mailFrom: must('MAIL_FROM'),
+  mailDir: read('MAIL_DIR') ?? join(dataDir(), 'outbox'),
+});
+
 export const parseConfig = (env: Environment): Config => {
   const faults: string[] = [];
   const read = <N extends Name>(name: N): Value<N> | null => {
@@ -197,19 +231,7 @@ export const parseConfig = (env: Environment): Config => {
     databasePool: must('DATABASE_POOL'),
     operatorToken: read('LATHWORK_OPERATOR_TOKEN'),
     cursorSecret: read('CURSOR_SECRET') ?? randomBytes(32).toString('base64url'),
-    publicOrigin: read('PUBLIC_ORIGIN')?.replace(/\/+$/, '') ?? null,
-    sessionIdleMs: must('SESSION_IDLE_MIN') * 60_000,
-    sessionLifeMs: must('SESSION_LIFE_H') * 3_600_000,
-    gardensPerAccount: must('GARDENS_PER_ACCOUNT'),
-    signUp: must('LATHWORK_SIGN_UP'),
-    signUpsPerHour: must('SIGN_UPS_PER_HOUR'),
-    invitationsPerDay: must('INVITATIONS_PER_DAY'),
-    resetsPerHour: must('RESETS_PER_HOUR'),
-    accountSecret: read('ACCOUNT_SECRET'),
-    dataDir: dataDir(),
-    smtpUrl: read('SMTP_URL'),
-    mailFrom: must('MAIL_FROM'),
-    mailDir: read('MAIL_DIR') ?? join(dataDir(), 'outbox'),
+    ...peopleOf({ read, must }),
     reportUrl: must('REPORT_URL'),
     reportSecret: must('REPORT_SECRET'),
     reportTimeoutMs: must('REPORT_TIMEOUT_S') * 1000,
