@@ -88,11 +88,14 @@ export class MailSender implements OnModuleInit, Loop {
       const body = this.sealer.open(MAIL_SEAL, row.id, Buffer.from(row.body, 'base64url'));
       await this.send({ id: row.id, to: row.recipient, subject: row.subject, body });
       await this.end(row, true, null, null);
-      this.log.info({ mail: row.id, try: row.attempts }, 'mail sent');
+      this.log.info({ mailId: row.id, try: row.attempts }, 'mail sent');
     } catch (error) {
       const wait = isFinal(error) ? undefined : AGAIN_AFTER_MS[row.attempts - 1];
       const reason = reasonOf(error);
-      this.log[wait === undefined ? 'error' : 'warn']({ mail: row.id, try: row.attempts, reason }, wait === undefined ? 'mail given up' : 'mail not sent yet');
+      this.log[wait === undefined ? 'error' : 'warn'](
+        { mailId: row.id, try: row.attempts, reason },
+        wait === undefined ? 'mail given up' : 'mail not sent yet',
+      );
       await this.end(row, false, reason, wait === undefined ? null : new Date(Date.now() + wait));
     }
   }

@@ -79,11 +79,23 @@ const LANGUAGES: Readonly<Record<string, Words>> = { en };
 /** One line, whatever was typed: a name with a line break in it must not begin a new header or paragraph. */
 const oneLine = (text: string): string => text.replaceAll(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ').trim();
 
+/** Short lines go out as they are, so that a message in a file can be read without a mail program. */
+const wrapped = (paragraph: string): string =>
+  paragraph
+    .split(' ')
+    .reduce<string[]>((lines, word) => {
+      const last = lines.at(-1);
+      if (last === undefined || last.length + 1 + word.length > 72) lines.push(word);
+      else lines[lines.length - 1] = `${last} ${word}`;
+      return lines;
+    }, [])
+    .join('\n');
+
 const NOTHING: LetterParams = { name: '', code: '', garden: '', roles: '', validMin: 0, validDays: 0 };
 
 export const letter = (kind: LetterKind, locale: string, params: Partial<LetterParams>): { subject: string; body: string } => {
   const words = LANGUAGES[locale.split('-')[0] ?? ''] ?? en;
   const clean = Object.fromEntries(Object.entries({ ...NOTHING, ...params }).map(([key, value]) => [key, typeof value === 'string' ? oneLine(value) : value]));
   const { subject, lines } = words[kind](clean as unknown as LetterParams);
-  return { subject: oneLine(subject).slice(0, 200), body: `${lines.join('\n\n')}\n` };
+  return { subject: oneLine(subject).slice(0, 200), body: `${lines.map(wrapped).join('\n\n')}\n` };
 };
