@@ -1,6 +1,6 @@
 -- What the application's role may do, and nothing besides. Applied at every start after the migrations, to the role
 -- named by the setting lathwork.app_role; no password is ever written here. What is not granted cannot happen:
--- finished results, reviews, files and audit entries are never changed, and almost nothing is ever deleted.
+-- finished results, reviews, files and audit entries are never changed, and little but files is ever deleted.
 DO $$
 DECLARE
   app text := current_setting('lathwork.app_role');
@@ -10,13 +10,13 @@ BEGIN
   EXECUTE format('GRANT USAGE ON SCHEMA public TO %I', app);
   FOR granted IN SELECT * FROM (VALUES
     ('SELECT', ARRAY['climate_stations', 'seed_states', 'audit_links']),
-    ('SELECT, INSERT', ARRAY['plan_results', 'plan_reviews', 'plan_staleness', 'plan_as_builts', 'files', 'audit_entries', 'account_events', 'job_events', 'hook_events']),
+    ('SELECT, INSERT', ARRAY['plan_results', 'plan_reviews', 'plan_staleness', 'plan_as_builts', 'audit_entries', 'account_events', 'job_events', 'hook_events']),
     ('INSERT', ARRAY['mail_outbox']),
     ('SELECT, INSERT, UPDATE', ARRAY['sites', 'structures', 'stock_items', 'stock_claims', 'prices', 'exchange_rates', 'builds', 'accounts', 'members', 'invitations']),
     ('SELECT, INSERT, UPDATE (last_seen_at, revoked_at)', ARRAY['account_sessions']),
     ('SELECT, INSERT, UPDATE (used_at)', ARRAY['account_tokens']),
     ('SELECT, INSERT, UPDATE, DELETE', ARRAY['account_factors']),
-    ('SELECT, INSERT, DELETE', ARRAY['idempotency_answers']),
+    ('SELECT, INSERT, DELETE', ARRAY['idempotency_answers', 'photos', 'files']),
     ('SELECT, UPDATE (name, locale, currency, unit_system, version, updated_at, archived_at)', ARRAY['gardens']),
     ('SELECT, INSERT, UPDATE (name, last_used_at, revoked_at, version)', ARRAY['api_keys']),
     ('SELECT, INSERT, UPDATE (state, progress, stage, attempt, problem, event_count, started_at, finished_at)', ARRAY['jobs']),

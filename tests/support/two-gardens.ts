@@ -66,6 +66,9 @@ export const plantRows = async (app: pg.Pool, garden: string): Promise<void> => 
   await mine(
     `INSERT INTO files (garden_id, id, name, media_type, byte_count, sha256, content) VALUES ($g, $g, 'f', 'text/plain', 1, encode(sha256('a'), 'hex'), 'a')`,
   );
+  await mine(
+    `INSERT INTO photos (garden_id, id, build_id, file_id, width_pixel_count, height_pixel_count, shows_people, uploaded_by_id) VALUES ($g, $g, $g, $g, 1, 1, false, $g)`,
+  );
   await mine(`INSERT INTO documents (garden_id, id, plan_id, options, file_id) SELECT $g, $g, $g, '{}', null`);
   await mine(
     `INSERT INTO idempotency_answers (garden_id, credential_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`,
