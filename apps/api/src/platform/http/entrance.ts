@@ -26,6 +26,15 @@ const routeOf = (request: Request): string | null => {
   return typeof path === 'string' ? path : null;
 };
 
+/** Whoever holds a connection open learns with the last answer on it that it ends, also when the answer had begun to be worked on before. */
+const closeWhenDraining = (response: Response, state: ServingState): void => {
+  const writeHead = response.writeHead.bind(response) as (...args: unknown[]) => Response;
+  response.writeHead = ((...args: unknown[]) => {
+    if (state.draining && !response.headersSent) response.setHeader('Connection', 'close');
+    return writeHead(...args);
+  }) as typeof response.writeHead;
+};
+
 export interface Entrance {
   log: Logger;
   cursorSecret: string;
@@ -49,8 +58,7 @@ export const entrance =
       cursorSecret,
     };
     response.set({ ...SECURITY_HEADERS, 'X-Request-Id': requestId });
-    // Whoever holds a connection open learns in time that it will end.
-    if (state.draining) response.set('Connection', 'close');
+    closeWhenDraining(response, state);
     let ended = false;
     const atEnd = (whole: boolean) => (): void => {
       if (ended) return;
