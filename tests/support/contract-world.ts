@@ -2,6 +2,7 @@ import { EXAMPLE_IDS, REQUEST_EXAMPLES } from '../../apps/api/src/examples/reque
 import { SCOPES } from '../../apps/api/src/platform/access/scopes.js';
 import type { TestApi } from './api-app.js';
 import type { Described, Json } from './contract.js';
+import { peopleSteps } from './contract-people.js';
 import type { HttpClient } from './http-client.js';
 
 /** Which real thing a parameter of an address stands for, by the address up to it. */
@@ -17,6 +18,9 @@ const NAMES: Readonly<Record<string, string>> = {
   '/v1/plans/{id}': 'plan',
   '/v1/documents/{id}': 'document',
   '/v1/keys/{id}': 'key',
+  '/v1/members/{id}': 'member',
+  '/v1/invitations/{id}': 'invitation',
+  '/v1/sessions/{id}': 'session',
   '/v1/climate/stations/{id}': 'station',
   '/v1/problems/{key}': 'problem',
 };
@@ -121,6 +125,7 @@ export const makeWorld = async (api: TestApi, of: (id: string) => Described): Pr
     steps.push({ id, given });
     if (name) ids[name] = idOf(given);
   }
+  steps.push(...(await peopleSteps(api, of, ids, http, send)));
   const stations = await http.get('/v1/climate/stations?near=39.93,-104.58&elevationM=1640');
   ids['station'] = String((stations.body as { items: Json[] }).items[0]?.['id']);
   return { ids, http, other, steps };

@@ -1,3 +1,5 @@
+import { PEOPLE_REQUESTS } from './people.js';
+
 /**
  * The requests that the description shows: one invented garden, from its first key to its printed plan. They belong together
  * and are replayed in order by a test, with these ids replaced by those that the server gave.
@@ -132,6 +134,7 @@ const BUILD: Json = {
 
 /** One example for each operation that takes a body, by its id. */
 export const REQUEST_EXAMPLES: Readonly<Record<string, Json>> = {
+  ...PEOPLE_REQUESTS,
   createGarden: {
     name: 'Rabbitbrush Bend Community Garden',
     locale: 'en-US',
