@@ -1,0 +1,111 @@
+/** The refusals about who is asking: access, accounts, sessions, mail codes and members; a part of the catalogue. */
+export const PEOPLE_PROBLEMS = {
+  'garden-required': {
+    status: 400,
+    title: 'Which garden?',
+    detail: 'A signed-in person must say which garden is meant.',
+    remedy: 'Send the header Lathwork-Garden with the id of the garden; GET /v1/account/gardens lists yours.',
+  },
+  'cross-site': {
+    status: 403,
+    title: 'Sent from another site',
+    detail: 'A change that a browser sends with its cookie must come from this site.',
+    remedy: 'Open the page from the address of this server; programs send a key in the Authorization header instead.',
+  },
+  'not-a-member': {
+    status: 403,
+    title: 'Not a member there',
+    detail: 'You are not a member of a garden with this id.',
+    remedy: 'GET /v1/account/gardens lists your gardens; ask a coordinator for an invitation.',
+  },
+  'role-missing': {
+    status: 403,
+    title: 'Your role may not do that',
+    detail: 'In this garden that is for: {roles}.',
+    remedy: 'Ask somebody with such a role, or a coordinator to give it to you.',
+  },
+  'person-only': {
+    status: 403,
+    title: 'For a signed-in person',
+    detail: 'This route is about a person’s own account; a key or the operator token does not fit.',
+    remedy: 'Sign in at POST /v1/sessions.',
+  },
+  'garden-only': {
+    status: 403,
+    title: 'Only within a garden',
+    detail: 'The operator token opens no garden.',
+    remedy: 'Use a key of the garden, or sign in as a member.',
+  },
+  'scope-beyond-own': {
+    status: 403,
+    title: 'More than you have yourself',
+    detail: 'A key can be given no scope that opens nothing for whoever makes it: {scopes}.',
+    remedy: 'Leave these scopes out, or ask somebody who may do that to make the key.',
+  },
+  'email-unconfirmed': {
+    status: 403,
+    title: 'Mail address not confirmed',
+    detail: 'The mail address of the account has not been confirmed.',
+    remedy: 'Open the link in the mail that was sent; POST /v1/accounts/confirm takes its token.',
+  },
+  'too-many-gardens': {
+    status: 409,
+    title: 'Enough gardens',
+    detail: 'A person may make a garden while in fewer than {limit}.',
+    remedy: 'Leave a garden that you no longer need, or ask the operator.',
+  },
+  'sign-in-failed': {
+    status: 401,
+    title: 'Not signed in',
+    detail: 'The mail address, the password or the code is not right.',
+    remedy: 'Check all of them; POST /v1/password-resets sends a mail if the password is lost.',
+  },
+  'code-required': {
+    status: 401,
+    title: 'A code is needed too',
+    detail: 'This account is opened with a code of its second factor as well.',
+    remedy: 'Repeat the request with "code": six digits, or one of the recovery codes.',
+  },
+  'slowed-down': {
+    status: 429,
+    title: 'Slowed down',
+    detail: 'There were too many tries. Nothing was checked this time.',
+    remedy: 'Wait as long as Retry-After says, then try again.',
+  },
+  'quota-used-up': {
+    status: 429,
+    title: 'Enough for now',
+    detail: 'No more than {limit} {what} are taken.',
+    remedy: 'Wait as long as Retry-After says, then go on.',
+  },
+  'sign-up-invited-only': {
+    status: 403,
+    title: 'By invitation only',
+    detail: 'On this server an account is made with an invitation to a garden, under the mail address it was sent to.',
+    remedy: 'Send the code of the invitation as "invitation", or ask a coordinator for one.',
+  },
+  'code-of-mail-invalid': {
+    status: 422,
+    title: 'This code does not open anything',
+    detail: 'The code was used already, is too old, or was never sent.',
+    remedy: 'Copy the code of the newest mail, or ask for another mail.',
+  },
+  'password-wrong': {
+    status: 403,
+    title: 'Password or code not right',
+    detail: 'The change needs the present password, and a code where a second factor is set.',
+    remedy: 'Send both as they are now.',
+  },
+  'last-coordinator': {
+    status: 409,
+    title: 'The last coordinator',
+    detail: 'A garden must keep a coordinator.',
+    remedy: 'Make another member coordinator first.',
+  },
+  'other-address': {
+    status: 403,
+    title: 'Sent to another address',
+    detail: 'The invitation was sent to another mail address than that of your account.',
+    remedy: 'Sign in with the account of that address, or ask for an invitation to yours.',
+  },
+} as const;
