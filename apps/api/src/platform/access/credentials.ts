@@ -2,7 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import type pg from 'pg';
 import type { Db } from '../database/database.js';
 import { newId } from '../database/ids.js';
-import { POOL } from '../database/pool.js';
+import { isReadOnly, POOL } from '../database/pool.js';
 import { contextOrNull } from '../http/context.js';
 import { NIL_ID, type Actor } from './actor.js';
 import { isWellFormedKey, prefixOf, sameDigest, sha256, type NewKey } from './key.js';
@@ -63,7 +63,8 @@ export class Credentials {
       client.release();
     } catch (error) {
       client.release(true);
-      throw error;
+      // A database that takes no changes for now still lets people read.
+      if (!isReadOnly(error)) throw error;
     }
   }
 }

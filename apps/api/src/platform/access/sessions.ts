@@ -1,7 +1,7 @@
 import { Inject, Injectable } from '@nestjs/common';
 import type pg from 'pg';
 import { CONFIG, type Config } from '../config/config.js';
-import { POOL } from '../database/pool.js';
+import { isReadOnly, POOL } from '../database/pool.js';
 import { NIL_ID, type Actor } from './actor.js';
 import { isSessionToken, sha256 } from './key.js';
 import { isRole } from './roles.js';
@@ -38,7 +38,9 @@ export class Sessions {
     if (!row || row.ended || row.expires_at <= now) return null;
     if (now.getTime() - row.last_seen_at.getTime() > this.config.sessionIdleMs) return null;
     if (now.getTime() - row.last_seen_at.getTime() > LAST_SEEN_STEP_MS)
-      await this.pool.query({ name: 'touch-session', text: 'SELECT touch_session($1)', values: [sha256(token)] });
+      await this.pool.query({ name: 'touch-session', text: 'SELECT touch_session($1)', values: [sha256(token)] }).catch((error: unknown) => {
+        if (!isReadOnly(error)) throw error;
+      });
     return {
       gardenId: row.member_id === null ? NIL_ID : (gardenId ?? NIL_ID),
       kind: 'person',

@@ -16,6 +16,9 @@ export const withListeners = (pool: pg.Pool): pg.Pool => {
   return pool;
 };
 
+/** The database is a standby, or was set to take no changes for now. */
+export const isReadOnly = (error: unknown): boolean => (error as { code?: unknown } | null)?.code === '25006';
+
 export const makePool = (url: string, max: number): pg.Pool => {
   const pool = new pg.Pool({
     connectionString: url,

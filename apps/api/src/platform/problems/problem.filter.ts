@@ -44,6 +44,16 @@ interface Linked {
   meta?: { driverAdapterError?: unknown };
 }
 
+/** Everybody else's requests hold all connections. */
+const NO_CONNECTION = /timeout exceeded when trying to connect|Unable to start a transaction in the given time/i;
+
+const isOverloaded = (error: unknown, depth = 0): boolean => {
+  if (typeof error !== 'object' || error === null || depth > 5) return false;
+  const { code, message, cause, meta } = error as Linked & { message?: string };
+  if (code === 'P2024' || NO_CONNECTION.test(message ?? '')) return true;
+  return isOverloaded(cause, depth + 1) || isOverloaded(meta?.driverAdapterError, depth + 1);
+};
+
 const unableKey = (error: unknown, depth = 0): ProblemKey | null => {
   if (typeof error !== 'object' || error === null || depth > 5) return null;
   const { code, originalCode, cause, meta } = error as Linked;
@@ -89,6 +99,7 @@ export const toProblem = (error: unknown): Problem => {
   if (isRefusedByRow(error)) return new Problem('not-yours');
   const unable = unableKey(error);
   if (unable) return new Problem(unable, unable === 'timed-out' ? { what: 'The database' } : {}, [], { 'Retry-After': unable === 'unavailable' ? '1' : '10' });
+  if (isOverloaded(error)) return new Problem('timed-out', { what: 'Waiting for the database' }, [], { 'Retry-After': '2' });
   return isUnreachable(error) ? new Problem('unavailable', {}, [], { 'Retry-After': '2' }) : new Problem('internal');
 };
 
