@@ -6,6 +6,7 @@ import { GardensModule } from './domains/gardens/gardens.module.js';
 import { HistoryModule } from './domains/history/history.module.js';
 import { JobsModule } from './domains/jobs/jobs.module.js';
 import { PeopleModule } from './domains/people/people.module.js';
+import { PhotosModule } from './domains/photos/photos.module.js';
 import { PlansModule } from './domains/plans/plans.module.js';
 import { PricesModule } from './domains/prices/prices.module.js';
 import { SitesModule } from './domains/sites/sites.module.js';
@@ -24,6 +25,7 @@ const DOMAINS: Type[] = [
   PricesModule,
   BuildsModule,
   PlansModule,
+  PhotosModule,
   DocumentsModule,
   JobsModule,
   HistoryModule,

@@ -35,6 +35,7 @@ import { Sealer } from './sealing/sealer.js';
 import { Throttle } from './throttle/throttle.js';
 import { Outbound } from './outbound/outbound.js';
 import { ReportClient } from './report-client/report-client.js';
+import { Pictures } from './uploads/pictures.js';
 
 export interface Surroundings {
   config: Config;
@@ -59,6 +60,7 @@ const SHARED: Provider[] = [
   JobRunner,
   ComputePool,
   ReportClient,
+  Pictures,
   Outbound,
   ServingState,
   Metrics,

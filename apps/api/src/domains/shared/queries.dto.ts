@@ -13,6 +13,14 @@ export const SwitchQuery = (description: string): PropertyDecorator =>
     documented({ type: 'boolean' }, { description, optional: true, parameter: true }),
   );
 
+/** A switch that must be given: there is no default that would be right for everybody. */
+export const FlagQuery = (description: string): PropertyDecorator =>
+  applyDecorators(
+    Transform(({ value }: { value: unknown }) => (value === 'true' ? true : value === 'false' ? false : value), { toClassOnly: true }),
+    fieldRule((value) => (typeof value === 'boolean' ? null : { code: 'required', detail: 'true or false is wanted.', allowed: 'true, false' })),
+    documented({ type: 'boolean' }, { description, parameter: true }),
+  );
+
 export const IdQuery = (description: string): PropertyDecorator =>
   applyDecorators(
     passStandIns({ optional: true }),

@@ -1,13 +1,24 @@
 import type { StockItem } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
+import { must, mustNotBeArchived } from '../shared/change.js';
 import { thingOf } from './stock.dto.js';
-import { StockRepository } from './stock.repository.js';
+import { StockRepository, type StockRecord } from './stock.repository.js';
 
 /** What other domains may ask about the pile. */
 @Injectable()
 export class StockRead {
   constructor(private readonly stock: StockRepository) {}
+
+  async mustExist(db: Db, id: string): Promise<StockRecord> {
+    return must(await this.stock.find(db, id), 'stock item');
+  }
+
+  async mustBeActive(db: Db, id: string): Promise<StockRecord> {
+    const item = await this.mustExist(db, id);
+    mustNotBeArchived(item, 'stock item');
+    return item;
+  }
 
   /**
    * What is held for a build, with the count that is held. Nothing else of the pile gets into its plan: what is only

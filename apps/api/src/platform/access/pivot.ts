@@ -93,6 +93,7 @@ export const PIVOT = {
   updateSite: row('sites:write', 'own own - - - - -'),
   archiveSite: row('sites:write', 'own own - - - - -'),
   restoreSite: row('sites:write', 'own own - - - - -'),
+  exportSites: row('sites:read', 'own all - - all own -'),
 
   // climate
   listClimateStations: row('sites:read', 'all all all all all all all'),
@@ -119,6 +120,13 @@ export const PIVOT = {
   getClaim: row('stock:read', 'own all - all all - -'),
   releaseClaim: row('stock:write', 'own all - all - - -'),
 
+  createStockPhoto: row('stock:write', '- all - all - - -'),
+  listStockPhotos: row('stock:read', 'all all - all all - -'),
+  getStockPhoto: row('stock:read', 'all all - all all - -'),
+  getStockPhotoFile: row('stock:read', 'all all - all all - -'),
+  removeStockPhoto: row('stock:write', '- all - all - - -'),
+  exportStock: row('stock:read', 'all all - all all - -'),
+
   // prices
   createPrice: row('prices:write', '- all all - - - -'),
   listPrices: row('prices:read', 'all all all - - - -'),
@@ -129,6 +137,7 @@ export const PIVOT = {
   createExchangeRate: row('prices:write', '- all all - - - -'),
   listExchangeRates: row('prices:read', 'all all all - - - -'),
   getExchangeRate: row('prices:read', 'all all all - - - -'),
+  exportPrices: row('prices:read', 'all all all - - - -'),
 
   // builds
   createBuild: row('builds:write', 'own all - - - - -'),
@@ -137,6 +146,11 @@ export const PIVOT = {
   updateBuild: row('builds:write', 'own own - - - - -'),
   archiveBuild: row('builds:write', 'own own - - - - -'),
   restoreBuild: row('builds:write', 'own own - - - - -'),
+  createBuildPhoto: row('builds:write', 'own own - - - - -'),
+  listBuildPhotos: row('builds:read', 'own all - - all own -'),
+  getBuildPhoto: row('builds:read', 'own all - - all own -'),
+  getBuildPhotoFile: row('builds:read', 'own all - - all own -'),
+  removeBuildPhoto: row('builds:write', 'own own - - - - -'),
 
   // plans
   createPlan: row('plans:write', 'own own - - - - -'),
@@ -147,6 +161,8 @@ export const PIVOT = {
   createReview: row('plans:review', '- all - - all own -'),
   createAsBuilt: row('plans:write', 'own own - - all - -'),
   listAsBuilt: row('plans:read', 'own all - - all own -'),
+  exportMaterials: row('plans:read', 'own all - - all own -'),
+  exportCalendar: row('plans:read', 'own all - - all own -'),
 
   // history
   listHistory: row('garden:admin', '- all - - - - -'),

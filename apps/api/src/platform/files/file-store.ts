@@ -23,6 +23,8 @@ export abstract class FileStore {
   abstract put(db: Db, gardenId: string, file: NewFile): Promise<StoredFile>;
   abstract describe(db: Db, id: string): Promise<StoredFile | null>;
   abstract read(db: Db, id: string): Promise<Uint8Array | null>;
+  /** Takes the bytes away for good. The row that speaks of them goes first. */
+  abstract remove(db: Db, id: string): Promise<void>;
 }
 
 const DESCRIBED = { id: true, name: true, mediaType: true, byteCount: true, sha256: true } as const;
@@ -49,6 +51,10 @@ export class PostgresFileStore extends FileStore {
 
   async read(db: Db, id: string): Promise<Uint8Array | null> {
     return (await db.file.findFirst({ where: { id }, select: { content: true } }))?.content ?? null;
+  }
+
+  async remove(db: Db, id: string): Promise<void> {
+    await db.file.deleteMany({ where: { id } });
   }
 
   /** Two files that arrive together are counted one after the other. */

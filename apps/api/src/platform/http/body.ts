@@ -3,6 +3,7 @@ import type { NextFunction, Request, Response } from 'express';
 import { parse } from 'secure-json-parse';
 import { Problem } from '../problems/problem.js';
 import { JSON_LIMITS, jsonFault } from './json-guard.js';
+import type { RawRoutes } from './raw-body.js';
 
 export const MERGE_PATCH = 'application/merge-patch+json';
 
@@ -44,26 +45,34 @@ const decode = (bytes: Buffer): unknown => {
   }
 };
 
-/** Reads the body of a writing request: the right media type, at most 1 MiB, and JSON that means one thing only. */
-export const readBody = async (request: Request & { rawBody?: Buffer }, _response: Response, next: NextFunction): Promise<void> => {
-  try {
-    const length = Number(request.get('content-length') ?? 0);
-    const hasBody = length > 0 || request.get('transfer-encoding') !== undefined;
-    if (hasBody && length > JSON_LIMITS.bytes) throw tooLarge();
-    if (hasBody) {
-      const [type, ...parameters] = (request.get('content-type') ?? '')
-        .toLowerCase()
-        .split(';')
-        .map((part) => part.trim());
-      const plain = parameters.every((one) => !one.startsWith('charset=') || /^charset="?utf-8"?$/.test(one));
-      const wanted = wantedType(request.method);
-      if (type !== wanted || !plain || request.get('content-encoding') !== undefined)
-        throw new Problem('media-type-unsupported', { wanted }, [], request.method === 'PATCH' ? { 'Accept-Patch': MERGE_PATCH } : {});
-      request.rawBody = await readAll(request);
-      request.body = request.rawBody.length > 0 ? decode(request.rawBody) : undefined;
-    }
-    next();
-  } catch (error) {
-    next(error);
-  }
+type Reading = Request & { rawBody?: Buffer };
+
+/** The body of a writing request: the right media type, at most 1 MiB, and JSON that means one thing only. */
+const readJson = async (request: Reading): Promise<void> => {
+  const length = Number(request.get('content-length') ?? 0);
+  const hasBody = length > 0 || request.get('transfer-encoding') !== undefined;
+  if (!hasBody) return;
+  if (length > JSON_LIMITS.bytes) throw tooLarge();
+  const [type, ...parameters] = (request.get('content-type') ?? '')
+    .toLowerCase()
+    .split(';')
+    .map((part) => part.trim());
+  const plain = parameters.every((one) => !one.startsWith('charset=') || /^charset="?utf-8"?$/.test(one));
+  const wanted = wantedType(request.method);
+  if (type !== wanted || !plain || request.get('content-encoding') !== undefined)
+    throw new Problem('media-type-unsupported', { wanted }, [], request.method === 'PATCH' ? { 'Accept-Patch': MERGE_PATCH } : {});
+  request.rawBody = await readAll(request);
+  request.body = request.rawBody.length > 0 ? decode(request.rawBody) : undefined;
 };
+
+/** Reads every body at the entrance but those of the routes that take bytes: their handlers read them. */
+export const readBody =
+  (raw: RawRoutes) =>
+  async (request: Reading, _response: Response, next: NextFunction): Promise<void> => {
+    try {
+      if (!raw.has(request)) await readJson(request);
+      next();
+    } catch (error) {
+      next(error);
+    }
+  };
