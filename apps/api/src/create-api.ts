@@ -9,6 +9,7 @@ import { PublishedDocument } from './platform/http/docs.controller.js';
 import { entrance } from './platform/http/entrance.js';
 import { RawRoutes } from './platform/http/raw-body.js';
 import { RouteTable } from './platform/http/route-table.js';
+import { frameworkLog } from './platform/logging/framework-log.js';
 import { addressGate } from './platform/limits/address-gate.js';
 import { RateLimits } from './platform/limits/rate-limits.js';
 import { metricsDoor } from './platform/metrics/metrics-door.js';
@@ -20,7 +21,7 @@ import { ProblemFilter } from './platform/problems/problem.filter.js';
 export const createApi = async (surroundings: Surroundings, root: DynamicModule = AppModule.with(surroundings)): Promise<NestExpressApplication> => {
   const app = await NestFactory.create<NestExpressApplication>(root, new ExpressAdapter(), {
     bodyParser: false,
-    logger: ['error', 'fatal'],
+    logger: frameworkLog(surroundings.log),
     abortOnError: false,
   });
   app.set('etag', false);

@@ -88,6 +88,8 @@ const choice =
 
 const anyText: Parse<string> = (text) => text;
 
+const hostName: Parse<string> = (text) => (/^[\w.:%-]{1,253}$/.test(text) ? text : new Error('a name or an address of this machine is wanted'));
+
 /** An address alone or with a name before it; nothing that could begin another header. */
 const sender: Parse<string> = (text) =>
   /^[^<>\r\n"]{0,100}<[^<>\s@]{1,64}@[^<>\s@]{1,190}>$|^[^<>\s@"]{1,64}@[^<>\s@]{1,190}$/.test(text)
@@ -109,7 +111,7 @@ const defaultDir = (): string => (process.getuid?.() === 0 ? dataDir() : join(da
 
 /** The one list of variables: name, how it is read, what it means. The documentation is made from it. */
 export const VARIABLES = {
-  HOST: { parse: anyText, fallback: '127.0.0.1', about: 'address to listen on' },
+  HOST: { parse: hostName, fallback: '127.0.0.1', about: 'address to listen on' },
   PORT: { parse: wholeNumber(0, 65_535), fallback: '8080', about: 'port to listen on; 0 takes any free one' },
   LOG_LEVEL: { parse: choice('fatal', 'error', 'warn', 'info', 'debug', 'silent'), fallback: 'info', about: 'least serious line that is logged' },
   DATABASE_URL: { parse: urlOf('postgresql:', 'postgres:'), fallback: '', about: 'application role; empty starts the embedded server' },
@@ -172,8 +174,11 @@ export const VARIABLES = {
 type Name = keyof typeof VARIABLES;
 type Value<N extends Name> = Exclude<ReturnType<(typeof VARIABLES)[N]['parse']>, Error>;
 
+/** Why the program does not start, in words for whoever starts it: said as it stands. */
+export class PlainError extends Error {}
+
 /** All that is wrong with the environment, said at once. */
-export class ConfigError extends Error {
+export class ConfigError extends PlainError {
   constructor(readonly faults: readonly string[]) {
     super(`the configuration has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}:\n${faults.map((fault) => `  - ${fault}`).join('\n')}`);
   }

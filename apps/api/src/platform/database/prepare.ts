@@ -1,6 +1,6 @@
 import pg from 'pg';
 import type { Logger } from 'pino';
-import type { Config } from '../config/config.js';
+import { PlainError, type Config } from '../config/config.js';
 import { migrateQueue } from '../jobs/runner.js';
 import type { Addresses } from './addresses.js';
 import { startEmbedded } from './embedded.js';
@@ -9,7 +9,7 @@ import { unfitToServe } from './roles.js';
 import { seedTables } from './seed.js';
 
 /** The application cannot serve with what it was given. Said in one line; the process ends with 1. */
-export class StartError extends Error {}
+export class StartError extends PlainError {}
 
 export interface PreparedDatabase {
   addresses: Addresses;
