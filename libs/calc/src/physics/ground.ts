@@ -53,6 +53,30 @@ export const groundYear = (monthlyMeanC: readonly (number | null)[]): GroundYear
   return { meanC, swingK: Math.hypot(p, q), coldestDayD: coldest };
 };
 
+/**
+ * The soil of open ground is warmer over the year than the air over it: the sun falls on the soil, and snow covers it on the
+ * coldest days. The wave of the air alone is that much too cold, on the careful side for a night.
+ */
+export const SOIL_OVER_AIR_K = cited(2, 'K', 'USCRN-2020', 'mean of eight sites at 5 to 100 cm; 0.9 to 3.4 by site', { min: 0.8, max: 3.9 });
+
+/** Gives: the soil's year from monthly air means: groundYear moved up by SOIL_OVER_AIR_K. Validity: open ground, 5 cm to 1 m; 2.3 to 3 K root mean square. */
+export const soilYear = (monthlyMeanC: readonly (number | null)[]): GroundYear | null => {
+  const air = groundYear(monthlyMeanC);
+  return air && { ...air, meanC: air.meanC + SOIL_OVER_AIR_K };
+};
+
+/**
+ * Gives: swing of the mean temperature from the surface down to a depth, as a share of the surface's swing.
+ * Model: the wave of kusudaC averaged over depth: |1 - exp(-(1+i)x)| / (sqrt 2 x), x = depth over damping depth.
+ * The ground temperatures in the head of an EPW file are such means, though labelled as temperatures at a depth.
+ * Validity: depth over 0. Worked line: x = 1 gives 0.69.
+ */
+export const meanToDepthSwingFrac = (depthM: number, dampingM: number): number => {
+  const x = depthM / dampingM;
+  const decay = Math.exp(-x);
+  return Math.hypot(1 - decay * Math.cos(x), decay * Math.sin(x)) / (Math.SQRT2 * x);
+};
+
 /** Cramer's rule for the three unknowns of the wave. */
 const solveThree = (m: Float64Array, r: Float64Array): [number, number, number] => {
   const det = (a: readonly number[]) =>

@@ -1,5 +1,5 @@
 import type { ClimateInputs, DegreeDays, Frost, Hardiness } from '@lathwork/model';
-import { LOWEST_OF_THIRTY, NIGHT_SPREAD } from '../data/night-spread.js';
+import { LOWEST_OF_THIRTY, nightDropK } from '../data/night-spread.js';
 import { hardinessClassOf } from '../data/hardiness.js';
 import { dailyCurve, meanShortfallK, MONTH_DAYS } from '../physics/weather-normal.js';
 import { frostFreeDays, frostYear, type DateSpread, type FrostYear } from '../physics/weather-frost.js';
@@ -16,20 +16,20 @@ const PUBLISHED_DOUBT_D = cited(3, 'd', 'CLIMATE-JUDGEMENT', 'thirty years of da
 const HEATING_BASE_C = cited(18.3, 'degC', 'THOM-1954', '65 degF, as degree-days are printed in the United States', { min: 15, max: 19 });
 const GROWING_BASE_C = cited(10, 'degC', 'CLIMATE-JUDGEMENT', '50 degF, base of warm crops', { min: 4, max: 12 });
 
-/** The knots are in order of warmth; outside them the nearest one stands. */
-const dropOfNightK = (nightC: number): number => {
-  const next = NIGHT_SPREAD.findIndex((k) => k.nightC >= nightC);
-  const [a, b] = [NIGHT_SPREAD[next - 1], NIGHT_SPREAD[next]];
-  if (a && b) return a.dropK + ((b.dropK - a.dropK) * (nightC - a.nightC)) / (b.nightC - a.nightC);
-  return (b ?? NIGHT_SPREAD[NIGHT_SPREAD.length - 1]!).dropK;
-};
-
-/** Standard deviation of a month's nights: the record's own, else by how far its lowest night lies down, else by how cold its nights are. */
-export const nightSpreadK = (raw: ClimateInputs['months'][number] | undefined, nightC: number): number => {
+/** Standard deviation of a month's nights: the record's own, else by how far its lowest night lies down, else by the kind of month it is. */
+const spreadOf = (raw: ClimateInputs['months'][number] | undefined, nightC: number, seasonK: number, rangeK: number): number => {
   if (raw?.nightDeviationK !== undefined && raw.nightDeviationK !== null) return raw.nightDeviationK;
   const drop = raw && raw.tMinC !== null && raw.absoluteMinMeanC !== null && raw.absoluteMinMeanC <= raw.tMinC ? raw.tMinC - raw.absoluteMinMeanC : null;
-  return (drop ?? dropOfNightK(nightC)) / LOWEST_OF_THIRTY;
+  return (drop ?? nightDropK({ nightC, seasonK, rangeK })) / LOWEST_OF_THIRTY;
 };
+
+/** Spread of the nights of each month, K; null where the month has no record. A neighbour without a record tells nothing of the season. */
+export const nightSpreads = (months: readonly SiteMonth[], climate: ClimateInputs): (number | null)[] =>
+  months.map(({ month, rangeK }, i) => {
+    if (month.tMinC === null || rangeK === null) return null;
+    const [before, after] = [months[(i + 11) % 12]?.month.tMinC ?? null, months[(i + 1) % 12]?.month.tMinC ?? null];
+    return spreadOf(climate.months[i], month.tMinC, before === null || after === null ? 0 : (after - before) / 2, rangeK);
+  });
 
 interface Nights {
   meanC: number[];
@@ -40,7 +40,7 @@ interface Nights {
 const nightsOf = (months: readonly SiteMonth[], climate: ClimateInputs): Nights | null => {
   const meanC = months.flatMap((m) => (m.month.tMinC === null ? [] : [m.month.tMinC]));
   if (meanC.length < 12) return null;
-  return { meanC, spreadK: meanC.map((t, i) => nightSpreadK(climate.months[i], t)) };
+  return { meanC, spreadK: nightSpreads(months, climate).map((k) => k ?? 0) };
 };
 
 const modelled = (nights: Nights, shiftK: number, thresholdC: number): FrostYear =>
@@ -104,11 +104,12 @@ export const hardinessOf = (meanExtremeC: number | null, doubtK: number): Hardin
  * about the middle of its mean night and day. Assumptions: the days spread as the nights do. Validity: all twelve months.
  */
 export const degreeDaysOf = (months: readonly SiteMonth[], climate: ClimateInputs): DegreeDays => {
+  const spreads = nightSpreads(months, climate);
   let [heating, growing, count] = [0, 0, 0];
   months.forEach(({ month }, i) => {
     if (month.tMaxC === null || month.tMinC === null) return;
     const meanC = (month.tMaxC + month.tMinC) / 2;
-    const spreadK = nightSpreadK(climate.months[i], month.tMinC);
+    const spreadK = spreads[i] ?? 0;
     const days = MONTH_DAYS[i] ?? 30;
     heating += days * meanShortfallK(meanC, spreadK, HEATING_BASE_C);
     growing += days * meanShortfallK(-meanC, spreadK, -GROWING_BASE_C);

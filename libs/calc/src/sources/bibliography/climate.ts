@@ -123,6 +123,18 @@ export const climateSources = {
     year: 2021,
     quality: 'measured',
   },
+  'STATION-SUN': {
+    title: 'Sun by the daily range of temperature against sun by sunshine hours and against measured sun',
+    publisher: 'Counted for this screening; data: Deutscher Wetterdienst and USCRN',
+    year: 2021,
+    quality: 'measured',
+  },
+  'USCRN-2020': {
+    title: 'U.S. Climate Reference Network, daily soil and air temperatures of eight sites, 2020',
+    publisher: 'National Centers for Environmental Information; counted for this screening',
+    year: 2020,
+    quality: 'measured',
+  },
   'TYPICAL-YEARS': {
     title: 'Cold end of five typical-year hourly files against the mean annual extreme minimum of the station',
     publisher: 'Counted for this screening',
