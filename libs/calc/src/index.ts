@@ -4,6 +4,9 @@ export { outsideValidity, type RoomModel, type RoomOutput } from './rooms/room.j
 export { computeThermal, THERMAL_MODEL, type ThermalInput } from './rooms/thermal.js';
 export { computeGeometry, GEOMETRY_MODEL } from './rooms/geometry.js';
 export { CLIMATE_MODEL, computeClimate, STATION_FIT } from './rooms/climate.js';
+export { typicalDay, type DayKind } from './rooms/climate-days.js';
+export { sunHoursOf } from './rooms/climate-sun.js';
+export { syntheticYear, type NoYear, type SyntheticYear } from './rooms/climate-year.js';
 export { computeCutting, CUTTING_MODEL } from './rooms/cutting.js';
 export { packFirstFit, type Packing, type Piece, type Stick } from './rooms/cutting-pack.js';
 export { computeTakeOff, TAKEOFF_MODEL, type TakeOffInput } from './rooms/takeoff.js';
