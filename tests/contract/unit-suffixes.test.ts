@@ -55,6 +55,8 @@ const WITHOUT_UNIT = new Set([
   'toBuy',
   'packAmount',
   'boughtAmount',
+  // GeoJSON's own name: longitude and latitude in degrees (RFC 7946)
+  'coordinates',
   // free parameters of a note or a problem: their own names carry the suffix, checked where notes are worded
   'params',
 ]);

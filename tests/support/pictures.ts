@@ -1,5 +1,5 @@
 import { crc32, deflateSync } from 'node:zlib';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 
 const chunk = (kind: string, data: Buffer): Buffer => {
   const body = Buffer.concat([Buffer.from(kind, 'latin1'), data]);
@@ -28,7 +28,7 @@ export const blackPng = (width: number, height: number, extra: Buffer[] = []): B
 
 export const textChunk = (text: string): Buffer => chunk('tEXt', Buffer.from(`Comment\0${text}`, 'latin1'));
 
-const plain = (width: number, height: number): sharp.Sharp => sharp({ create: { width, height, channels: 3, background: { r: 40, g: 120, b: 60 } } });
+const plain = (width: number, height: number): Sharp => sharp({ create: { width, height, channels: 3, background: { r: 40, g: 120, b: 60 } } });
 
 export const jpeg = (width = 64, height = 48): Promise<Buffer> => plain(width, height).jpeg().toBuffer();
 export const webp = (width = 64, height = 48): Promise<Buffer> => plain(width, height).webp().toBuffer();

@@ -11,6 +11,7 @@ export { computeCutting, CUTTING_MODEL } from './rooms/cutting.js';
 export { packFirstFit, type Packing, type Piece, type Stick } from './rooms/cutting-pack.js';
 export { computeTakeOff, TAKEOFF_MODEL, type TakeOffInput } from './rooms/takeoff.js';
 export { BUDGET_MODEL, computeBudget } from './rooms/budget.js';
+export { WORKING_DAY_H } from './data/tasks.js';
 export { computeSchedule, SCHEDULE_MODEL, type ScheduleInput } from './rooms/schedule.js';
 export { computeSafety, SAFETY_MODEL, type SafetyResult } from './rooms/safety.js';
 export { SAFETY_RULES, type SafetyInput, type SafetyRule } from './rooms/safety-rules.js';

@@ -9,6 +9,13 @@ import { SitesRead } from '../sites/sites.read.js';
 /** Short enough for a title block: the end of the build's id tells the build, R the revision. */
 const planNumberOf = (buildId: string, revision: number): string => `${buildId.slice(-6).toUpperCase()}-R${revision}`;
 
+/** A finished plan with the two names that an export puts on it. */
+export interface NamedPlan {
+  finished: FinishedPlan;
+  buildName: string;
+  siteName: string;
+}
+
 /** Joins the finished plan with the few names that are printed on it. They are read now and kept nowhere in the plan. */
 @Injectable()
 export class DocumentSources {
@@ -21,6 +28,12 @@ export class DocumentSources {
 
   async mustBeReady(db: Db, planId: string): Promise<void> {
     await this.plans.mustBeReady(db, planId);
+  }
+
+  async named(db: Db, planId: string): Promise<NamedPlan> {
+    const finished = await this.plans.finished(db, planId);
+    const [buildName, siteName] = [await this.builds.name(db, finished.plan.buildId), await this.sites.label(db, finished.inputs.site.siteId)];
+    return { finished, buildName: buildName ?? 'unnamed', siteName: siteName ?? 'unnamed' };
   }
 
   async requestFor(db: Db, planId: string, options: DocumentOptions): Promise<DocumentRequest> {

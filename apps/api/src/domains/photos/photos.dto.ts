@@ -1,19 +1,14 @@
 import { applyDecorators } from '@nestjs/common';
 import { documented, fieldRule, passStandIns } from '../../platform/http/field-rule.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
+import { textFault } from '../shared/fields.js';
 import { FlagQuery, SwitchQuery } from '../shared/queries.dto.js';
 import type { PhotoRecord, PhotoSubject } from './photos.repository.js';
-
-const unstorable = (text: string): boolean => text.includes('\u0000') || /\p{Surrogate}/u.test(text);
 
 const CaptionQuery = (): PropertyDecorator =>
   applyDecorators(
     passStandIns({ optional: true }),
-    fieldRule((value) =>
-      typeof value === 'string' && value.trim() !== '' && value.length <= 200 && !unstorable(value)
-        ? null
-        : { code: 'wrong-length', detail: 'A caption of 1 to 200 characters is wanted, or none.', allowed: '1 to 200 characters' },
-    ),
+    fieldRule((value) => textFault(value, 200)),
     documented({ type: 'string', minLength: 1, maxLength: 200 }, { description: 'What the photo shows', optional: true, parameter: true }),
   );
 

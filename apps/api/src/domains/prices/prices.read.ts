@@ -2,15 +2,21 @@ import type { ExchangeRate, Price } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
 import { priceOf } from './prices.dto.js';
-import { PricesRepository } from './prices.repository.js';
+import { PricesRepository, type PriceRecord } from './prices.repository.js';
 
 const MOST_PRICES = 2000;
 const MOST_RATES = 20;
+
+export type PriceForExport = Omit<PriceRecord, 'asTyped'>;
 
 /** What other domains may ask about prices. */
 @Injectable()
 export class PricesRead {
   constructor(private readonly prices: PricesRepository) {}
+
+  async all(db: Db, most: number): Promise<PriceForExport[]> {
+    return this.prices.list(db, { archived: false, material: null }, { after: null, take: most });
+  }
 
   async forPlan(db: Db): Promise<Price[]> {
     const prices = await this.prices.list(db, { archived: false, material: null }, { after: null, take: MOST_PRICES });

@@ -12,22 +12,28 @@ const wrongType = (wanted: string): ValueFault => ({ code: 'wrong-type', detail:
 
 // NUL cannot be stored, and a lone surrogate would be changed in silence.
 const unstorable = (text: string): boolean => text.includes('\u0000') || /\p{Surrogate}/u.test(text);
+// A name is one line; a longer text may have several. Nothing else that steers a terminal, a printer or a header is taken.
+// eslint-disable-next-line no-control-regex -- control characters are exactly what is refused
+const STEERING = { line: /[\u0000-\u001f\u007f-\u009f\u2028\u2029]/, lines: /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/ } as const;
+const LONGEST_LINE = 200;
+
+/** Why a text is not taken; null when it is. */
+export const textFault = (value: unknown, maxLength: number): ValueFault | null => {
+  if (value === undefined) return REQUIRED;
+  if (typeof value !== 'string') return wrongType('Text');
+  if (value.trim() === '') return { code: 'empty', detail: 'The text is empty.', allowed: `1 to ${maxLength} characters` };
+  if (value.length > maxLength)
+    return { code: 'too-long', detail: `The text is longer than ${maxLength} characters.`, allowed: `1 to ${maxLength} characters` };
+  if (unstorable(value))
+    return { code: 'unstorable-text', detail: 'The text holds a character that cannot be stored.', remedy: 'Remove NUL characters and broken pairs.' };
+  const steering = maxLength > LONGEST_LINE ? STEERING.lines : STEERING.line;
+  return steering.test(value)
+    ? { code: 'control-character', detail: 'The text holds a control character or, where one line is wanted, a line end.', remedy: 'Remove it.' }
+    : null;
+};
 
 export const TextField = (maxLength: number, presence: Presence = {}): PropertyDecorator =>
-  field(
-    (value) => {
-      if (value === undefined) return REQUIRED;
-      if (typeof value !== 'string') return wrongType('Text');
-      if (value.trim() === '') return { code: 'empty', detail: 'The text is empty.', allowed: `1 to ${maxLength} characters` };
-      if (value.length > maxLength)
-        return { code: 'too-long', detail: `The text is longer than ${maxLength} characters.`, allowed: `1 to ${maxLength} characters` };
-      return unstorable(value)
-        ? { code: 'unstorable-text', detail: 'The text holds a character that cannot be stored.', remedy: 'Remove NUL characters and broken pairs.' }
-        : null;
-    },
-    { type: 'string', minLength: 1, maxLength },
-    presence,
-  );
+  field((value) => textFault(value, maxLength), { type: 'string', minLength: 1, maxLength }, presence);
 
 export const PatternField = (pattern: RegExp, maxLength: number, example: string, presence: Presence = {}): PropertyDecorator =>
   field(
@@ -101,7 +107,7 @@ const numberCheck =
   };
 
 const DAY = /^\d{4}-\d{2}-\d{2}$/;
-const isDay = (text: string): boolean => {
+export const isDay = (text: string): boolean => {
   if (!DAY.test(text)) return false;
   const at = Date.parse(`${text}T00:00:00Z`);
   return Number.isFinite(at) && new Date(at).toISOString().startsWith(text);

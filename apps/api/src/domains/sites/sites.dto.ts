@@ -1,5 +1,6 @@
 import { SiteInputsSchema, SOIL_CLASSES, type SiteInputs } from '@lathwork/model';
 import { PartialType } from '@nestjs/swagger';
+import { OUTLINE_SCHEMA, OutlineField, type Outline } from '../../platform/http/outline-field.js';
 import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { BooleanField, ChoiceField, DayField, ObjectField, Shape, TextField } from '../shared/fields.js';
@@ -50,6 +51,7 @@ export class SiteDto {
   @ChoiceField(['allowed', 'forbidden', 'unknown']) permanentAnchors!: Permission;
   @ChoiceField(['allowed', 'forbidden', 'unknown']) glassRule!: Permission;
   @QuantityField('1', { min: 0, max: 1, description: 'Share of direct sun lost to neighbours and trees over the year' }) shadedFrac!: number;
+  @OutlineField({ optional: true, description: 'Where the plot lies; at most 5 km from its point. Plans never see it' }) outline?: Outline | null;
   @BooleanField({ optional: true, description: 'Confirms a place farther than 300 km from every climate station' }) confirmFar?: boolean | null;
   @BooleanField({ optional: true, description: 'Whether the other members see it and a coordinator may change it; left out: no' }) shared?: boolean | null;
 }
@@ -61,7 +63,15 @@ export type SiteResponse = SiteRecord;
 
 export const SiteSchema = namedSchema(
   'Site',
-  S.object({ ...KEPT, ...OWNED, name: S.text(200), stationId: S.orNull(S.text(40)), ...fieldsOf(SiteInputsSchema, 'siteId'), asTyped: AS_TYPED }),
+  S.object({
+    ...KEPT,
+    ...OWNED,
+    name: S.text(200),
+    stationId: S.orNull(S.text(40)),
+    outline: S.orNull(OUTLINE_SCHEMA),
+    ...fieldsOf(SiteInputsSchema, 'siteId'),
+    asTyped: AS_TYPED,
+  }),
 );
 
 type Ground = Omit<SiteInputs, 'siteId' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM' | 'timeZone'>;
@@ -90,6 +100,7 @@ export const toRequest = (site: SiteRecord): Omit<SiteFields, 'asTyped'> => ({
   elevationM: site.elevationM,
   timeZone: site.timeZone,
   stationId: site.stationId,
+  outline: site.outline,
   shared: site.shared,
   ...groundOf(site),
 });

@@ -1,6 +1,7 @@
 import type { SiteInputs } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
+import type { Outline } from '../../platform/http/outline-field.js';
 import { groundOf } from './sites.dto.js';
 import { SitesRepository } from './sites.repository.js';
 
@@ -10,6 +11,16 @@ const coarse = (deg: number): number => Math.round(deg * 100) / 100;
 export interface SiteForPlan {
   inputs: SiteInputs;
   stationId: string | null;
+}
+
+/** A site as a map shows it, to whoever may see the site itself. */
+export interface SiteOnMap {
+  id: string;
+  name: string;
+  latitudeDeg: number;
+  longitudeDeg: number;
+  elevationM: number;
+  outline: Outline | null;
 }
 
 /** What other domains may ask about sites. */
@@ -24,6 +35,11 @@ export class SitesRead {
 
   async label(db: Db, id: string): Promise<string | null> {
     return (await this.sites.find(db, id))?.name ?? null;
+  }
+
+  async all(db: Db, most: number): Promise<SiteOnMap[]> {
+    const sites = await this.sites.list(db, { archived: false }, { after: null, take: most });
+    return sites.map(({ id, name, latitudeDeg, longitudeDeg, elevationM, outline }) => ({ id, name, latitudeDeg, longitudeDeg, elevationM, outline }));
   }
 
   async forPlan(db: Db, id: string): Promise<SiteForPlan | null> {

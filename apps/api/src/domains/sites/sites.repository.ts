@@ -2,12 +2,14 @@ import type { SiteInputs } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
 import type { Db } from '../../platform/database/database.js';
 import type { Site } from '../../platform/database/generated/client.js';
+import type { Outline } from '../../platform/http/outline-field.js';
 import type { AsTyped } from '../../platform/http/quantity-field.js';
 import { toKept, ownedOf, type Kept, type ListFilter, type Owned, type Ownership, type Step } from '../shared/resource.js';
 
 export interface SiteFields extends Omit<SiteInputs, 'siteId'> {
   name: string;
   stationId: string | null;
+  outline: Outline | null;
   shared: boolean;
   asTyped: AsTyped;
 }
@@ -38,6 +40,8 @@ const toModel = (row: Site): SiteRecord => {
     permanentAnchors: details.permanentAnchors,
     glassRule: details.glassRule,
     shadedFrac: details.shadedFrac,
+    // Rows from before there were outlines have none.
+    outline: details.outline ?? null,
     asTyped: details.asTyped,
   };
 };

@@ -8,11 +8,13 @@ import { Database, type Db } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/ids.js';
 import { assertMatch } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page } from '../../platform/http/page.js';
+import { outlineFault, settledOutline, type Outline, type Position } from '../../platform/http/outline-field.js';
 import { collectAsTyped, type AsTyped } from '../../platform/http/quantity-field.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail } from '../../platform/problems/problem.js';
 import { ClimateRead, type Place } from '../climate/climate.read.js';
+import { geodesicM } from '../climate/distance.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
 import { archive, made, must, mustBeFreeToShare, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
 import { ownershipOf } from '../shared/resource.js';
@@ -22,6 +24,7 @@ import { SitesRepository, type SiteFields } from './sites.repository.js';
 
 const WHAT = 'site';
 const FAR_M = 300_000;
+const OUTLINE_FAR_M = 5000;
 
 @Injectable()
 export class SitesService {
@@ -88,6 +91,19 @@ export class SitesService {
     ]);
   }
 
+  /** A swapped pair is mostly in range and always far away; whoever sent it is told so. */
+  private outlineOf(place: Place, outline: Outline | null | undefined): Outline | null {
+    if (!outline) return null;
+    const away = ([longitudeDeg, latitudeDeg]: Position): number => geodesicM(place.latitudeDeg, place.longitudeDeg, latitudeDeg, longitudeDeg);
+    const ring = outline.coordinates[0] ?? [];
+    const far = ring.some((position) => away(position) > OUTLINE_FAR_M);
+    const swapped = far && ring.every(([x, y]) => Math.abs(x) <= 90 && away([y, x]) <= OUTLINE_FAR_M);
+    const fault = outlineFault(outline) ?? (far ? { code: 'outline-far', detail: 'The outline reaches more than 5 km from the point of the site.' } : null);
+    if (!fault) return settledOutline(outline);
+    const remedy = swapped ? 'Latitude and longitude are swapped: GeoJSON has the longitude first.' : 'Draw the outline again, or correct the point.';
+    return fail('inputs-contradict', { reason: 'The outline does not fit.' }, [{ pointer: '/outline', ...fault, remedy }]);
+  }
+
   private async fieldsOf(db: Db, body: SiteDto, asTyped: AsTyped): Promise<SiteFields> {
     if (body.timeZone && !IANAZone.isValidZone(body.timeZone)) {
       fail('validation-failed', { count: 1 }, [
@@ -106,6 +122,7 @@ export class SitesService {
       elevationM: body.elevationM,
       timeZone: body.timeZone ?? tzLookup(body.latitudeDeg, body.longitudeDeg),
       stationId: body.stationId ?? null,
+      outline: this.outlineOf(body, body.outline),
       shared: body.shared ?? false,
       ...groundOf(body),
       asTyped,

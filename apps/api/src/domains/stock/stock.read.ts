@@ -5,6 +5,8 @@ import { must, mustNotBeArchived } from '../shared/change.js';
 import { thingOf } from './stock.dto.js';
 import { StockRepository, type StockRecord } from './stock.repository.js';
 
+export type StockForExport = Omit<StockRecord, 'asTyped'>;
+
 /** What other domains may ask about the pile. */
 @Injectable()
 export class StockRead {
@@ -18,6 +20,10 @@ export class StockRead {
     const item = await this.mustExist(db, id);
     mustNotBeArchived(item, 'stock item');
     return item;
+  }
+
+  async all(db: Db, most: number): Promise<StockForExport[]> {
+    return this.stock.list(db, { archived: false, kind: null, grade: null, free: null }, { after: null, take: most });
   }
 
   /**
