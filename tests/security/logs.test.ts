@@ -29,7 +29,14 @@ describe('the log of a running process', () => {
   let admin: pg.Client;
   let api: Started;
   let key = '';
-  const secrets = (): string[] => [...Object.values(CANARIES), key, OPERATOR_TOKEN, REPORT_SECRET, new URL(database.url).password, new URL(database.ownerUrl).password];
+  const secrets = (): string[] => [
+    ...Object.values(CANARIES),
+    key,
+    OPERATOR_TOKEN,
+    REPORT_SECRET,
+    new URL(database.url).password,
+    new URL(database.ownerUrl).password,
+  ];
   const output: string[] = [];
 
   beforeAll(async () => {
@@ -88,7 +95,12 @@ describe('the log of a running process', () => {
         await send('GET', `/v1/climate/stations?near=${CANARIES.latitude},${CANARIES.longitude}`, undefined, as),
         await send('GET', '/v1/sites', undefined, { Authorization: `Bearer ${canary.replaceAll(/[^\x21-\x7e]/g, '')}` }),
         await send('GET', '/v1/sites', undefined, { Authorization: `Basic ${Buffer.from(`x:${canary}`).toString('base64')}` }),
-        await send('GET', '/v1/sites', undefined, { ...as, 'X-Request-Id': nameable.has(canary) ? canary : 'named', 'User-Agent': canary, Referer: `https://x/${inUrl}` }),
+        await send('GET', '/v1/sites', undefined, {
+          ...as,
+          'X-Request-Id': nameable.has(canary) ? canary : 'named',
+          'User-Agent': canary,
+          Referer: `https://x/${inUrl}`,
+        }),
         await send('GET', '/v1/sites', undefined, { Cookie: `__Host-lathwork-session=${inUrl}`, 'Lathwork-Garden': inUrl, traceparent: canary }),
         await send('POST', '/v1/sites', { ...site, [canary]: canary }, { ...as, 'Idempotency-Key': canary }),
         await send('POST', '/v1/sites', `{"name": "${canary}", broken`, as),
@@ -102,7 +114,12 @@ describe('the log of a running process', () => {
   };
 
   it('S17: no key, password, address, coordinate or secret stands in it, wherever it was sent, also when the database refuses and breaks', async () => {
-    await send('POST', '/v1/gardens', { name: CANARIES.email, locale: 'en', currency: 'EUR', unitSystem: 'metric' }, { Authorization: `Bearer ${OPERATOR_TOKEN}`, 'Idempotency-Key': CANARIES.password });
+    await send(
+      'POST',
+      '/v1/gardens',
+      { name: CANARIES.email, locale: 'en', currency: 'EUR', unitSystem: 'metric' },
+      { Authorization: `Bearer ${OPERATOR_TOKEN}`, 'Idempotency-Key': CANARIES.password },
+    );
     expect(key).not.toBe('');
     const first = await everywhere();
     expect(first.at(-1)).toBe(201);
@@ -119,7 +136,9 @@ describe('the log of a running process', () => {
     await sleep(200);
     const log = output.join('');
     expect(log.split('\n').filter((line) => line.includes('"msg":"request failed"')).length).toBeGreaterThanOrEqual(3);
-    const found = secrets().flatMap((secret) => [secret, encodeURIComponent(secret), Buffer.from(secret).toString('base64').replace(/=+$/, '')].filter((form) => log.includes(form)));
+    const found = secrets().flatMap((secret) =>
+      [secret, encodeURIComponent(secret), Buffer.from(secret).toString('base64').replace(/=+$/, '')].filter((form) => log.includes(form)),
+    );
     expect(found).toEqual([]);
     // The parts of a place too, to the second decimal that a plan may know.
     expect(log).not.toMatch(/47\.37\d|8\.541/);
@@ -133,7 +152,12 @@ describe('the log of a running process', () => {
       await send('GET', `/${forged}?x=${forged}`);
       await send('POST', '/v1/sites', { name: `x${end}${FORGED}${end}` }, as);
     }
-    for (const line of [`GET /x\n${FORGED} HTTP/1.1\r\nHost: x\r\n\r\n`, `GET /x HTTP/1.1\r\nHost: x\r\nX-Request-Id: a\n${FORGED}\r\n\r\n`, `BAD\r\n${FORGED}\r\n\r\n`]) await raw(line);
+    for (const line of [
+      `GET /x\n${FORGED} HTTP/1.1\r\nHost: x\r\n\r\n`,
+      `GET /x HTTP/1.1\r\nHost: x\r\nX-Request-Id: a\n${FORGED}\r\n\r\n`,
+      `BAD\r\n${FORGED}\r\n\r\n`,
+    ])
+      await raw(line);
     await sleep(200);
     const lines = output.join('').split('\n').filter(Boolean);
     expect(lines.length).toBeGreaterThan(100);
@@ -183,9 +207,24 @@ describe('scrubbing', () => {
   it('what is needed to find a fault stays', () => {
     const line = JSON.parse(
       logged((log) =>
-        log.warn({ err: Object.assign(new Error('permission denied for table "sites"'), { code: '42501' }), keyId: 'a-key-id', task: 'compute-plan', ms: 12, statusCode: 500 }, 'job failed'),
+        log.warn(
+          {
+            err: Object.assign(new Error('permission denied for table "sites"'), { code: '42501' }),
+            keyId: 'a-key-id',
+            task: 'compute-plan',
+            ms: 12,
+            statusCode: 500,
+          },
+          'job failed',
+        ),
       ),
     ) as Record<string, unknown>;
-    expect(line).toMatchObject({ keyId: 'a-key-id', task: 'compute-plan', ms: 12, statusCode: 500, err: { code: '42501', message: 'permission denied for table "sites"', where: expect.any(Array) } });
+    expect(line).toMatchObject({
+      keyId: 'a-key-id',
+      task: 'compute-plan',
+      ms: 12,
+      statusCode: 500,
+      err: { code: '42501', message: 'permission denied for table "sites"', where: expect.any(Array) },
+    });
   });
 });

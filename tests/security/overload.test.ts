@@ -79,7 +79,8 @@ describe('when the database takes no changes', () => {
     await admin.query(`ALTER DATABASE ${api.database.name} SET default_transaction_read_only = ${mode}`);
     await admin.query('SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()');
     // Whoever asks first may still find the cut connection.
-    for (const until = Date.now() + 5_000; (await garden.http.get('/v1/probe')).status !== 200; await sleep(50)) if (Date.now() > until) throw new Error('cannot be read');
+    for (const until = Date.now() + 5_000; (await garden.http.get('/v1/probe')).status !== 200; await sleep(50))
+      if (Date.now() > until) throw new Error('cannot be read');
   };
 
   it('S34: reading goes on, a change is 503 and leaves nothing, and all is well when it takes changes again', async () => {

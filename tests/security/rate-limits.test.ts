@@ -94,9 +94,11 @@ describe('one key against two processes', () => {
     const [flooding, quiet] = [await newKey(), await newKey()];
     await useUp(flooding, [both[0].url, both[1].url, both[0].url, both[1].url]);
     let going = true;
-    const flood = Promise.all([both[0].url, both[1].url].map(async (url) => {
-      while (going) expect((await ask(url, flooding)).status).toBe(429);
-    }));
+    const flood = Promise.all(
+      [both[0].url, both[1].url].map(async (url) => {
+        while (going) expect((await ask(url, flooding)).status).toBe(429);
+      }),
+    );
     for (let at = 0; at < 50; at += 1) expect((await ask(both[at % 2 ? 0 : 1].url, quiet)).status).toBe(200);
     going = false;
     await flood;

@@ -1,9 +1,7 @@
 import { PlainError, readConfig } from './platform/config/config.js';
 
 const refuse = (error: unknown): never => {
-  process.stderr.write(
-    `${error instanceof PlainError ? error.message : `could not start: ${error instanceof Error ? error.message : String(error)}`}\n`,
-  );
+  process.stderr.write(`${error instanceof PlainError ? error.message : `could not start: ${error instanceof Error ? error.message : String(error)}`}\n`);
   process.exit(1);
 };
 

@@ -123,7 +123,10 @@ describe('the program', () => {
   };
 
   test('A39: started with any variable bad, or without the one it needs, it says one clear message and ends with 1', async () => {
-    const cases: Record<string, string>[] = [{}, ...Object.entries(BAD).flatMap(([name, [value]]) => (value === undefined ? [] : [{ ...GOOD, [name]: value }]))];
+    const cases: Record<string, string>[] = [
+      {},
+      ...Object.entries(BAD).flatMap(([name, [value]]) => (value === undefined ? [] : [{ ...GOOD, [name]: value }])),
+    ];
     expect(cases.length).toBeGreaterThan(40);
     const odd: string[] = [];
     await inTurn(cases, async (env) => {

@@ -96,7 +96,8 @@ describe('with a database of its own that stops and starts', () => {
   it('A37: tells names and ok or fail, and nothing else, to anybody', async () => {
     const response = await fetch(`${api.url}/readyz`);
     const text = await response.text();
-    for (const [name, said] of Object.entries(JSON.parse(text) as Checks)) expect([name, said]).toEqual([expect.stringMatching(/^[a-zA-Z]+$/), expect.stringMatching(/^(ok|fail)$/)]);
+    for (const [name, said] of Object.entries(JSON.parse(text) as Checks))
+      expect([name, said]).toEqual([expect.stringMatching(/^[a-zA-Z]+$/), expect.stringMatching(/^(ok|fail)$/)]);
     expect(text).not.toMatch(/postgres|127\.0\.0\.1|error/i);
   });
 });

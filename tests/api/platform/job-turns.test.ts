@@ -38,12 +38,18 @@ describe('turns of a garden', () => {
     expect(answers.filter(({ status }) => status === 202)).toHaveLength(12);
     expect(full).toHaveLength(8);
     for (const { body, headers } of full) {
-      expect(body).toMatchObject({ type: '/v1/problems/jobs-full', status: 429, 'violated-policies': ['jobs'], remedy: expect.stringMatching(/wait until one of them has ended/i) });
+      expect(body).toMatchObject({
+        type: '/v1/problems/jobs-full',
+        status: 429,
+        'violated-policies': ['jobs'],
+        remedy: expect.stringMatching(/wait until one of them has ended/i),
+      });
       expect(Number(headers['retry-after'])).toBeGreaterThan(0);
     }
-    const { rows } = await admin.query('SELECT (SELECT count(*)::int FROM plan_revisions WHERE garden_id = $1) AS plans, (SELECT count(*)::int FROM jobs WHERE garden_id = $1) AS jobs', [
-      garden.gardenId,
-    ]);
+    const { rows } = await admin.query(
+      'SELECT (SELECT count(*)::int FROM plan_revisions WHERE garden_id = $1) AS plans, (SELECT count(*)::int FROM jobs WHERE garden_id = $1) AS jobs',
+      [garden.gardenId],
+    );
     expect(rows[0]).toEqual({ plans: 12, jobs: 12 });
     // The quota is of one garden: another has all of its own.
     const other = await api.garden();
@@ -61,10 +67,11 @@ describe('turns of a garden', () => {
     await queue(garden, 'never-run');
   });
 
-  it('S7: a job of another garden cannot be queued', async () => {
+  it('S10: a job of another garden cannot be queued', async () => {
     const [garden, other] = [await api.garden(), await api.garden()];
-    const into = database.inTransaction(garden.actor, (db) =>
-      db.$queryRaw`SELECT enqueue_in_turn('never-run', ${other.gardenId}::uuid, ${newId()}::uuid, 2, 10)`,
+    const into = database.inTransaction(
+      garden.actor,
+      (db) => db.$queryRaw`SELECT enqueue_in_turn('never-run', ${other.gardenId}::uuid, ${newId()}::uuid, 2, 10)`,
     );
     await expect(into).rejects.toThrow(/own garden only/);
   });

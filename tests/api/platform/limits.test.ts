@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import pg from 'pg';
 import { parseList, type BareItem } from 'structured-headers';
+import { PIVOT } from '../../../apps/api/src/platform/access/pivot.js';
+import { isCostly } from '../../../apps/api/src/platform/limits/limits.interceptor.js';
 import { networkOf } from '../../../apps/api/src/platform/limits/rate-limits.js';
 import { startApi, type TestApi, type TestApiOptions } from '../../support/api-app.js';
 import { ProbeModule } from '../../support/platform-probe.js';
@@ -60,7 +62,12 @@ describe('request limits', () => {
       const answer: Answer = await garden.http.get('/v1/probe').expect(200);
       const { policies, limits } = checkFields(answer);
       expect([...policies.keys()]).toEqual(['address', 'credential', 'garden']);
-      expect(policies.get('credential')).toEqual(new Map([['q', 20], ['w', 60]]));
+      expect(policies.get('credential')).toEqual(
+        new Map([
+          ['q', 20],
+          ['w', 60],
+        ]),
+      );
       left.push(limits.get('credential')?.get('r') as number);
     }
     expect(left).toEqual(Array.from({ length: 20 }, (_one, at) => 19 - at));
@@ -86,7 +93,11 @@ describe('request limits', () => {
     const api = await apiWith({ RATE_PER_GARDEN: '6' });
     const [garden, other] = [await api.garden(), await api.garden()];
     const keys = await Promise.all([1, 2, 3].map(() => api.keyOf(garden.gardenId, ['sites:read'])));
-    for (let at = 0; at < 6; at += 1) await api.as(keys[at % 3] as string).get('/v1/probe').expect(200);
+    for (let at = 0; at < 6; at += 1)
+      await api
+        .as(keys[at % 3] as string)
+        .get('/v1/probe')
+        .expect(200);
     for (const key of keys) checkRefusal(await api.as(key).get('/v1/probe'), 'garden');
     await other.http.get('/v1/probe').expect(200);
   });
@@ -102,6 +113,13 @@ describe('request limits', () => {
     }
     checkRefusal(await ask(), 'costly');
     await garden.http.get('/v1/plans').expect(200);
+  });
+
+  it('A20: plans, documents, exports and calculations are the costly ones, and nothing that only reads', () => {
+    const costly = Object.keys(PIVOT).filter(isCostly);
+    expect(costly).toEqual(expect.arrayContaining(['createPlan', 'createDocument']));
+    expect(costly.filter((id) => /^(list|get|update|archive|restore)/.test(id))).toEqual([]);
+    expect(Object.keys(PIVOT).filter((id) => /export|calculat|simulat/i.test(id) && !/^(list|get)/.test(id) && !isCostly(id))).toEqual([]);
   });
 
   it('health, numbers and pages for people are never refused', async () => {
@@ -162,15 +180,10 @@ describe('the shared count', () => {
     returns_ms: number;
   }
   const take = async (bucket: number, quota: number, windowMs: number, wanted: number, unused = 0, slice = '0', sweep = false): Promise<Row> => {
-    const { rows } = await admin.query<Row>('SELECT * FROM take_permits(ARRAY[$1::bytea], ARRAY[$2::int], ARRAY[$3::int], ARRAY[$4::int], ARRAY[$5::int], ARRAY[$6::bigint], $7)', [
-      Buffer.alloc(16, bucket),
-      quota,
-      windowMs,
-      wanted,
-      unused,
-      slice,
-      sweep,
-    ]);
+    const { rows } = await admin.query<Row>(
+      'SELECT * FROM take_permits(ARRAY[$1::bytea], ARRAY[$2::int], ARRAY[$3::int], ARRAY[$4::int], ARRAY[$5::int], ARRAY[$6::bigint], $7)',
+      [Buffer.alloc(16, bucket), quota, windowMs, wanted, unused, slice, sweep],
+    );
     return rows[0] as Row;
   };
 

@@ -57,7 +57,13 @@ const scrape = async (): Promise<string[]> => {
   return text.split('\n').filter((line) => line && !line.startsWith('#'));
 };
 const seriesOf = (samples: readonly string[]): string[] => samples.map((sample) => sample.slice(0, sample.lastIndexOf(' '))).sort();
-const valueOf = (samples: readonly string[], series: string): number => Number(samples.find((sample) => sample.startsWith(`${series} `))?.split(' ').at(-1));
+const valueOf = (samples: readonly string[], series: string): number =>
+  Number(
+    samples
+      .find((sample) => sample.startsWith(`${series} `))
+      ?.split(' ')
+      .at(-1),
+  );
 
 describe('numbers', () => {
   it('A40: a thousand requests with ids, paths and methods of their own leave as many series as before', async () => {
@@ -86,7 +92,9 @@ describe('numbers', () => {
 
   it('A40: durations are in seconds, in the buckets of the conventions', async () => {
     const samples = await scrape();
-    const buckets = samples.filter((sample) => sample.startsWith('http_server_request_duration_seconds_bucket') && sample.includes('http_route="/v1/sites/:id"') && sample.includes('"404"'));
+    const buckets = samples.filter(
+      (sample) => sample.startsWith('http_server_request_duration_seconds_bucket') && sample.includes('http_route="/v1/sites/:id"') && sample.includes('"404"'),
+    );
     expect(buckets.map((sample) => /le="([^"]+)"/.exec(sample)?.[1])).toEqual(OTEL_BUCKETS);
     const counts = buckets.map((sample) => Number(sample.split(' ').at(-1)));
     expect([...counts].sort((a, b) => a - b)).toEqual(counts);
@@ -199,7 +207,9 @@ describe('traces', () => {
       query: new URLSearchParams(),
       cursorSecret: 's',
     };
-    await contexts.run(store, () => api.get(Database).inTransaction(garden.actor, (db) => enqueue(db, 'trace-probe', { gardenId: garden.gardenId, id: newId() })));
+    await contexts.run(store, () =>
+      api.get(Database).inTransaction(garden.actor, (db) => enqueue(db, 'trace-probe', { gardenId: garden.gardenId, id: newId() })),
+    );
     await api.get(JobRunner).start();
     const line = await lineOf('asked-for-a-job', 'job failed for good');
     expect(line).toMatchObject({ traceId: TRACE, task: 'trace-probe' });

@@ -82,7 +82,8 @@ describe('the end', () => {
     api.child.kill('SIGTERM');
     // Half of them go on while requests are still taken, half when none is taken any more.
     open.slice(0, 100).forEach(({ finish }) => finish());
-    for (const until = Date.now() + 8_000; (await readiness(api.url)) !== null; await sleep(50)) if (Date.now() > until) throw new Error('still takes requests');
+    for (const until = Date.now() + 8_000; (await readiness(api.url)) !== null; await sleep(50))
+      if (Date.now() > until) throw new Error('still takes requests');
     api.child.kill('SIGINT');
     open.slice(100).forEach(({ finish }) => finish());
     const answers = await Promise.all(open.map(({ answer }) => answer));

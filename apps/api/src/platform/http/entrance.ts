@@ -66,7 +66,10 @@ export const entrance =
       const route = routeOf(request);
       const ms = performance.now() - started;
       metrics.request(request.method, route, response.statusCode, ms);
-      log.info(lineOf(store, { method: request.method, route, status: response.statusCode, ms: Math.round(ms), ...(whole ? {} : { cutOff: true }) }), 'request');
+      log.info(
+        lineOf(store, { method: request.method, route, status: response.statusCode, ms: Math.round(ms), ...(whole ? {} : { cutOff: true }) }),
+        'request',
+      );
     };
     response.on('finish', atEnd(true));
     response.on('close', atEnd(false));

@@ -2,11 +2,12 @@ import { Injectable, type CallHandler, type ExecutionContext, type NestIntercept
 import type { Request, Response } from 'express';
 import type { Observable } from 'rxjs';
 import type { Actor } from '../access/actor.js';
-import type { OperationId } from '../access/pivot.js';
 import { RateLimits } from './rate-limits.js';
 
-/** Requests that start or do heavy work: they have a class of their own beside that of the credential and the garden. */
-export const COSTLY: ReadonlySet<OperationId> = new Set<OperationId>(['createPlan', 'createDocument']);
+/** Requests that start heavy work, or are heavy themselves: they have a class of their own beside those of the credential and the garden. */
+const COSTLY = /^(createPlan|createDocument|(export|import|calculate|compute|simulate)[A-Z].*)$/;
+
+export const isCostly = (operation: string | undefined): boolean => operation !== undefined && COSTLY.test(operation);
 
 /** The operation of a handler, as the API document names it. */
 const operationOf = (handler: object): string | undefined =>
@@ -20,7 +21,7 @@ export class LimitsInterceptor implements NestInterceptor {
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> | Promise<Observable<unknown>> {
     const request = context.switchToHttp().getRequest<Request & { actor?: Actor }>();
     if (!request.actor) return next.handle();
-    const costly = (COSTLY as ReadonlySet<string | undefined>).has(operationOf(context.getHandler()));
+    const costly = isCostly(operationOf(context.getHandler()));
     const taken = this.limits.ofActor(request, context.switchToHttp().getResponse<Response>(), request.actor, costly);
     return taken ? taken.then(() => next.handle()) : next.handle();
   }

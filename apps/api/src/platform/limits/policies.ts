@@ -13,7 +13,8 @@ export interface Policy {
 export type Policies = Readonly<Record<PolicyName, Policy>>;
 
 /** Whom a policy counts, as the store knows it: nobody can be read from it without being guessed first. */
-export const bucketOf = (policy: Policy, whom: string): string => createHash('sha256').update(`${policy.name}\n${whom}`).digest().subarray(0, 16).toString('hex');
+export const bucketOf = (policy: Policy, whom: string): string =>
+  createHash('sha256').update(`${policy.name}\n${whom}`).digest().subarray(0, 16).toString('hex');
 
 /** What came of asking for one permit. */
 export interface Verdict {

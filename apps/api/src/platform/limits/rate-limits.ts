@@ -62,8 +62,14 @@ export class RateLimits {
     if (!longest) return;
     for (const { policy } of refused) this.metrics.refusals.inc({ policy: policy.name });
     const { name, quota, windowMs } = longest.policy;
-    throw new Problem('rate-limited', { policy: name, quota, windowS: windowMs / 1000 }, [], { 'Retry-After': retryAfterOf(longest) }, {
-      'violated-policies': refused.map(({ policy }) => policy.name),
-    });
+    throw new Problem(
+      'rate-limited',
+      { policy: name, quota, windowS: windowMs / 1000 },
+      [],
+      { 'Retry-After': retryAfterOf(longest) },
+      {
+        'violated-policies': refused.map(({ policy }) => policy.name),
+      },
+    );
   }
 }

@@ -44,7 +44,8 @@ const scrubValue = (value: unknown, depth: number): unknown => {
 export const scrub = (object: Record<string, unknown>): Record<string, unknown> => scrubValue(object, 0) as Record<string, unknown>;
 
 /** Words in quotes are names of columns and tables, or what somebody typed; only what looks like a name of ours stays. */
-const withoutValues = (message: string): string => message.replaceAll(/(["'`])((?:(?!\1).){0,300})\1/g, (whole, _mark, inner: string) => (/^[a-z_]{1,40}(\.[a-z_]{1,40})?$/.test(inner) ? whole : '"…"'));
+const withoutValues = (message: string): string =>
+  message.replaceAll(/(["'`])((?:(?!\1).){0,300})\1/g, (whole, _mark, inner: string) => (/^[a-z_]{1,40}(\.[a-z_]{1,40})?$/.test(inner) ? whole : '"…"'));
 
 /** The database quotes the very value that was wrong with it: classes 22 (data) and 23 (constraints). */
 const quotesValues = (code: string | undefined): boolean => code !== undefined && /^2[23]/.test(code);
