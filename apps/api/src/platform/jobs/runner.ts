@@ -70,7 +70,10 @@ export class JobRunner implements BeforeApplicationShutdown {
     const { tasks, state } = this.tools;
     this.pool = withListeners(new pg.Pool({ connectionString: this.addresses.queueUrl, max: this.config.jobConcurrency + 2 }));
     const list = Object.fromEntries(
-      [...tasks.all()].map(([name, task]) => [name, (payload: unknown, helpers: JobHelpers) => origins.run(originOf(payload), () => this.work(name, task, payload, helpers))]),
+      [...tasks.all()].map(([name, task]) => [
+        name,
+        (payload: unknown, helpers: JobHelpers) => origins.run(originOf(payload), () => this.work(name, task, payload, helpers)),
+      ]),
     );
     const logger = new WorkerLogger(
       () => (level, message) => this.log[level === 'warning' ? 'warn' : level === 'error' ? 'error' : 'debug']({ part: 'queue' }, message),
