@@ -89,7 +89,8 @@ const plain = (text: string): string => text.replaceAll(/\r\n?/g, '\n').replaceA
  * keeps its UID from revision to revision, and its SEQUENCE is the revision, so that a calendar puts the new in place of the old.
  */
 export const calendarOf = (plan: CalendarPlan): string => {
-  const calendar = new ICalCalendar({ prodId: { company: 'Lathwork', product: 'Plan calendar', language: 'EN' }, name: plain(plan.buildName) });
+  // No name of the calendar itself: the library writes that one as it is, with commas and line ends.
+  const calendar = new ICalCalendar({ prodId: { company: 'Lathwork', product: 'Plan calendar', language: 'EN' } });
   for (const { stage, part, parts, on } of daysOf(plan)) {
     const title = STAGES[stage.stageId] ?? stage.stageId;
     calendar.createEvent({
