@@ -17,11 +17,12 @@ BEGIN
     ('SELECT, INSERT, UPDATE (used_at)', ARRAY['account_tokens']),
     ('SELECT, INSERT, UPDATE, DELETE', ARRAY['account_factors']),
     ('SELECT, INSERT, DELETE', ARRAY['idempotency_answers', 'photos', 'files']),
-    ('SELECT, UPDATE (name, locale, currency, unit_system, version, updated_at, archived_at)', ARRAY['gardens']),
+    ('SELECT, UPDATE (name, locale, currency, unit_system, coordinator_limit_minor, treasurer_limit_minor, version, updated_at, archived_at)', ARRAY['gardens']),
     ('SELECT, INSERT, UPDATE (name, last_used_at, revoked_at, version)', ARRAY['api_keys']),
     ('SELECT, INSERT, UPDATE (state, progress, stage, attempt, problem, event_count, started_at, finished_at)', ARRAY['jobs']),
     ('SELECT, INSERT, UPDATE (url, description, event_types, state, failing_since, secret_sealed, former_secret_sealed, former_secret_until, version, updated_at, removed_at)', ARRAY['webhooks']),
     ('SELECT, INSERT, UPDATE (state, next_attempt_at, claimed_until, attempts, finished_at)', ARRAY['webhook_deliveries']),
+    ('SELECT, INSERT, UPDATE (state, decided_by_id, decided_at, remark, version)', ARRAY['spend_requests']),
     ('SELECT, INSERT, UPDATE (state, attempt, problem, started_at, finished_at)', ARRAY['plan_revisions']),
     ('SELECT, INSERT, UPDATE (state, attempt, sha256, pages, engine_version, file_id, problem, started_at, finished_at)', ARRAY['documents'])
   ) AS list (rights, tables)

@@ -17,6 +17,7 @@ const NAMES: Readonly<Record<string, string>> = {
   '/v1/exchange-rates/{id}': 'rate',
   '/v1/plans/{id}': 'plan',
   '/v1/documents/{id}': 'document',
+  '/v1/spending/{id}': 'spending',
   '/v1/keys/{id}': 'key',
   '/v1/members/{id}': 'member',
   '/v1/invitations/{id}': 'invitation',
@@ -73,7 +74,7 @@ export const send = async (http: HttpClient, operation: Described, ids: Ids, bod
   if (wants('Idempotency-Key')) request = request.set('Idempotency-Key', crypto.randomUUID());
   if (wants('Prefer')) request = request.set('Prefer', 'wait=20');
   if (wants('If-Match')) {
-    const whole = operation.path.replace(/\/(archive|restore)$/, '');
+    const whole = operation.path.replace(/\/(archive|restore|withdrawal|decision)$/, '');
     const current = await http.get(addressOf(whole, ids));
     request = request.set('If-Match', current.headers['etag'] as string);
   }
@@ -99,6 +100,7 @@ const MAKES: readonly (readonly [string, string])[] = [
   ['createReview', ''],
   ['createAsBuilt', ''],
   ['createDocument', 'document'],
+  ['createSpendRequest', 'spending'],
 ];
 
 export interface World {
@@ -126,6 +128,12 @@ export const makeWorld = async (api: TestApi, of: (id: string) => Described): Pr
     if (name) ids[name] = idOf(given);
   }
   steps.push(...(await peopleSteps(api, of, ids, http, send)));
+  // Whoever asked does not decide, and a key never does.
+  const treasurer = await api.person(ids['garden'] ?? '', ['treasurer']);
+  const decided = await send(treasurer.http, of('decideSpendRequest'), ids, REQUEST_EXAMPLES['decideSpendRequest']);
+  if (decided.status >= 300) throw new Error(`decideSpendRequest answered ${decided.status}: ${JSON.stringify(decided.body)}`);
+  steps.push({ id: 'decideSpendRequest', given: decided });
+  ids['spending'] = idOf(await send(http, of('createSpendRequest'), ids, withRealIds(REQUEST_EXAMPLES['createSpendRequest'], ids)));
   const stations = await http.get('/v1/climate/stations?near=39.93,-104.58&elevationM=1640');
   ids['station'] = String((stations.body as { items: Json[] }).items[0]?.['id']);
   return { ids, http, other, steps };

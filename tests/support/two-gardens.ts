@@ -70,6 +70,7 @@ export const plantRows = async (app: pg.Pool, garden: string): Promise<void> => 
     `INSERT INTO photos (garden_id, id, build_id, file_id, width_pixel_count, height_pixel_count, shows_people, uploaded_by_id) VALUES ($g, $g, $g, $g, 1, 1, false, $g)`,
   );
   await mine(`INSERT INTO documents (garden_id, id, plan_id, options, file_id) SELECT $g, $g, $g, '{}', null`);
+  await mine(`INSERT INTO spend_requests (garden_id, id, build_id, purpose, amount_minor, currency, requested_by_id) VALUES ($g, $g, $g, 'p', 1, 'EUR', $g)`);
   await mine(
     `INSERT INTO idempotency_answers (garden_id, credential_id, route, idempotency_key, request_sha256, status, body, expires_at) VALUES ($g, $g, 'r', 'k', 's', 201, '{}', now())`,
   );

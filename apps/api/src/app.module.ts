@@ -10,6 +10,7 @@ import { PhotosModule } from './domains/photos/photos.module.js';
 import { PlansModule } from './domains/plans/plans.module.js';
 import { PricesModule } from './domains/prices/prices.module.js';
 import { SitesModule } from './domains/sites/sites.module.js';
+import { SpendingModule } from './domains/spending/spending.module.js';
 import { StockModule } from './domains/stock/stock.module.js';
 import { StructuresModule } from './domains/structures/structures.module.js';
 import { PlatformModule, type Surroundings } from './platform/platform.module.js';
@@ -29,6 +30,7 @@ const DOMAINS: Type[] = [
   DocumentsModule,
   JobsModule,
   HistoryModule,
+  SpendingModule,
 ];
 
 @Module({})

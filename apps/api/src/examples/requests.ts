@@ -177,6 +177,8 @@ export const REQUEST_EXAMPLES: Readonly<Record<string, Json>> = {
   updatePrice: { packPrice: { minor: 49_900, currency: 'USD' }, readOn: '2026-03-20' },
   createExchangeRate: { from: 'EUR', to: 'USD', rate: 1.09, readOn: '2026-03-02' },
   createPlan: { buildId: EXAMPLE_IDS.build, asOf: '2026-03-15' },
+  createSpendRequest: { purpose: 'Two rolls of batten tape and a box of screws', amount: { minor: 4250, currency: 'USD' }, buildId: EXAMPLE_IDS.build },
+  decideSpendRequest: { decision: 'approved', remark: 'Keep the receipt for the grant.' },
   createReview: { decision: 'changesWanted', reviewer: 'Sage, safety lead', comment: 'Tempered glass only above the beds.' },
   createAsBuilt: {
     observedOn: '2026-05-02',

@@ -18,6 +18,10 @@ export class BuildsRead {
     return build;
   }
 
+  async exists(db: Db, id: string): Promise<boolean> {
+    return (await this.builds.find(db, id)) !== null;
+  }
+
   async name(db: Db, id: string): Promise<string | null> {
     return (await this.builds.find(db, id))?.name ?? null;
   }

@@ -2,7 +2,7 @@ import { PartialType } from '@nestjs/swagger';
 import type { NewKey } from '../../platform/access/key.js';
 import { SCOPES, type Scope } from '../../platform/access/scopes.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
-import { BooleanField, ChoiceField, ChoicesField, CurrencyField, DayField, PatternField, Shape, TextField } from '../shared/fields.js';
+import { BooleanField, ChoiceField, ChoicesField, CurrencyField, DayField, IntegerField, PatternField, Shape, TextField } from '../shared/fields.js';
 import { KEPT, keptOf } from '../shared/resource.js';
 import type { GardenFields, GardenRecord, GardenSettings, KeyRecord } from './gardens.repository.js';
 
@@ -12,6 +12,13 @@ export class GardenSettingsDto {
   @PatternField(/^[a-z]{2,3}(-[A-Z]{2})?$/, 6, 'en-GB', { description: 'Language and region of the garden' }) locale!: string;
   @CurrencyField() currency!: string;
   @ChoiceField(['metric', 'us']) unitSystem!: 'metric' | 'us';
+  @IntegerField(
+    { min: 0, max: 9_000_000_000_000 },
+    { optional: true, description: 'What a coordinator may approve alone, in minor units of the currency; left out or null: no limit' },
+  )
+  coordinatorLimitMinor?: number | null;
+  @IntegerField({ min: 0, max: 9_000_000_000_000 }, { optional: true, description: 'What a treasurer may approve alone; left out or null: no limit' })
+  treasurerLimitMinor?: number | null;
 }
 
 @Shape('GardenRequest')
@@ -48,17 +55,28 @@ const SECRET = { ...S.text(80), description: 'The key itself. It is shown this o
 
 export const GardenSchema = namedSchema(
   'Garden',
-  S.object({ ...KEPT, name: S.text(200), locale: S.text(10), currency: S.text(3), unitSystem: S.choice('metric', 'us'), invented: S.flag() }),
+  S.object({
+    ...KEPT,
+    name: S.text(200),
+    locale: S.text(10),
+    currency: S.text(3),
+    unitSystem: S.choice('metric', 'us'),
+    coordinatorLimitMinor: S.orNull(S.whole(0, 9_000_000_000_000)),
+    treasurerLimitMinor: S.orNull(S.whole(0, 9_000_000_000_000)),
+    invented: S.flag(),
+  }),
 );
 export const KeySchema = namedSchema('Key', S.object(KEY));
 export const NewKeySchema = namedSchema('NewKey', S.object({ ...KEY, key: SECRET }));
 export const NewGardenSchema = namedSchema('NewGarden', S.object({ garden: GardenSchema, key: S.orNull(NewKeySchema) }));
 
-export const toSettings = (from: GardenSettings): GardenSettings => ({
+export const toSettings = (from: GardenSettingsDto): GardenSettings => ({
   name: from.name,
   locale: from.locale,
   currency: from.currency,
   unitSystem: from.unitSystem,
+  coordinatorLimitMinor: from.coordinatorLimitMinor ?? null,
+  treasurerLimitMinor: from.treasurerLimitMinor ?? null,
 });
 
 /** The first key of a garden as it is shown the one time. */

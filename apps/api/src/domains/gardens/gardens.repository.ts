@@ -10,6 +10,9 @@ export interface GardenSettings {
   locale: string;
   currency: string;
   unitSystem: 'metric' | 'us';
+  /** What each may approve alone, in minor units; null: no limit. */
+  coordinatorLimitMinor: number | null;
+  treasurerLimitMinor: number | null;
 }
 
 export interface GardenFields extends GardenSettings {
@@ -36,6 +39,8 @@ const toModel = (row: Garden): GardenRecord => ({
   locale: row.locale,
   currency: row.currency,
   unitSystem: row.unitSystem as GardenSettings['unitSystem'],
+  coordinatorLimitMinor: row.coordinatorLimitMinor === null ? null : Number(row.coordinatorLimitMinor),
+  treasurerLimitMinor: row.treasurerLimitMinor === null ? null : Number(row.treasurerLimitMinor),
   invented: row.invented,
 });
 

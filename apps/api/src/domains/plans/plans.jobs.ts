@@ -1,14 +1,18 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { ComputePool, type Computed } from '../../platform/compute/compute-pool.js';
 import { resultFaults } from '../../platform/compute/inputs-check.js';
-import { Database } from '../../platform/database/database.js';
+import { Database, type Db } from '../../platform/database/database.js';
 import { lockGarden } from '../../platform/database/garden-lock.js';
 import { claimAttempt, finish, giveUp } from '../../platform/jobs/fence.js';
-import { Tasks, type Job, type Task } from '../../platform/jobs/jobs.js';
+import { Tasks, type Job, type Task, type TellProgress } from '../../platform/jobs/jobs.js';
 import { Problem, type ProblemBody } from '../../platform/problems/problem.js';
+import { emit } from '../shared/events.js';
 import { PlansRepository } from './plans.repository.js';
 import { COMPUTE_PLAN } from './plans.service.js';
 import { StalenessDoor } from './staleness.door.js';
+
+/** Hundredths of the way that one room takes. The rooms differ, and the last part is left for writing. */
+const ROOM_SHARE = 7;
 
 /** Computes plans. The result is written once, by the worker that holds the newest attempt, together with the end of the row. */
 @Injectable()
@@ -25,22 +29,28 @@ export class ComputePlanTask implements Task, OnModuleInit {
     this.tasks.register(COMPUTE_PLAN, this);
   }
 
-  async run(job: Job, signal: AbortSignal): Promise<void> {
+  async run(job: Job, signal: AbortSignal, tell: TellProgress): Promise<void> {
     const attempt = await this.database.inTransaction(job, (db) => claimAttempt(db, 'planRevision', job.id));
     if (attempt === null) return;
     const inputs = await this.database.readSnapshot(job, (db) => this.plans.inputs(db, job.id));
     if (!inputs) return;
-    const computed = checked(await this.compute.compute(inputs, signal));
+    const computed = checked(await this.compute.compute(inputs, signal, ({ room, doneCount }) => tell(attempt, 5 + ROOM_SHARE * doneCount, room)));
     await this.database.inTransaction(job, async (db) => {
       await lockGarden(db, job.gardenId, 'alone');
       await finish(db, 'planRevision', job.id, attempt, { state: 'ready' });
       await this.plans.insertResult(db, job, attempt, computed);
       await this.staleness.planFinished(db, job, inputs, computed.result);
+      await emit(db, job.gardenId, { type: 'plan.ready', object: 'plan', id: job.id, version: await this.staleness.versionOf(db, job.id) });
     });
   }
 
   async failed(job: Job, problem: ProblemBody): Promise<void> {
-    await this.database.inTransaction(job, (db) => giveUp(db, 'planRevision', job.id, problem));
+    await this.database.inTransaction(job, (db) => this.cancel(db, job, problem));
+  }
+
+  async cancel(db: Db, job: Job, problem: ProblemBody): Promise<void> {
+    if (!(await giveUp(db, 'planRevision', job.id, problem))) return;
+    await emit(db, job.gardenId, { type: 'plan.failed', object: 'plan', id: job.id, version: await this.staleness.versionOf(db, job.id) });
   }
 }
 

@@ -7,6 +7,9 @@ import { StockModule } from '../stock/stock.module.js';
 import { StructuresModule } from '../structures/structures.module.js';
 import { PlaceAndShelterRead } from './place-and-shelter.js';
 import { PlanInputsReader } from './plan-inputs.js';
+import { OverviewController } from './overview.controller.js';
+import { OverviewRepository } from './overview.repository.js';
+import { OverviewService } from './overview.service.js';
 import { PlansController } from './plans.controller.js';
 import { ComputePlanTask } from './plans.jobs.js';
 import { PlansRead } from './plans.read.js';
@@ -17,8 +20,18 @@ import { StalenessModule } from './staleness.module.js';
 
 @Module({
   imports: [BuildsModule, ClimateModule, PricesModule, SitesModule, StalenessModule, StockModule, StructuresModule],
-  controllers: [PlansController],
-  providers: [ComputePlanTask, PlaceAndShelterRead, PlanInputsReader, PlansRead, PlansRepository, PlansService, ReviewsService],
+  controllers: [PlansController, OverviewController],
+  providers: [
+    ComputePlanTask,
+    PlaceAndShelterRead,
+    PlanInputsReader,
+    PlansRead,
+    PlansRepository,
+    PlansService,
+    OverviewRepository,
+    OverviewService,
+    ReviewsService,
+  ],
   exports: [PlansRead],
 })
 export class PlansModule {}

@@ -16,6 +16,10 @@ export interface FinishedPlan {
 export class PlansRead {
   constructor(private readonly plans: PlansRepository) {}
 
+  async exists(db: Db, planId: string): Promise<boolean> {
+    return (await this.plans.state(db, planId)) !== null;
+  }
+
   async mustBeReady(db: Db, planId: string): Promise<PlanRecord> {
     const plan = must(await this.plans.find(db, planId), 'plan');
     if (plan.state !== 'ready') fail('plan-not-ready', { state: plan.state });

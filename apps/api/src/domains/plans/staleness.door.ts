@@ -2,6 +2,7 @@ import type { PlanInputs, PlanResult } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
 import type { Db, Tenant } from '../../platform/database/database.js';
 import { lockGarden } from '../../platform/database/garden-lock.js';
+import { emit } from '../shared/events.js';
 import { StalenessRepository, type StaleMark } from './staleness.repository.js';
 
 /**
@@ -62,8 +63,15 @@ export class StalenessDoor {
       await this.marks.mark(db, tenant.gardenId, [inputs.planId], { reason: 'priceAdded', subject: material });
   }
 
+  /** Rises when the plan ends and with each mark. */
+  async versionOf(db: Db, planId: string): Promise<number> {
+    return (await this.marks.versionsOf(db, [planId])).get(planId) ?? 1;
+  }
+
   private async mark(db: Db, tenant: Tenant, mark: StaleMark, findPlans: () => Promise<string[]>): Promise<void> {
     await lockGarden(db, tenant.gardenId, 'shared');
-    await this.marks.mark(db, tenant.gardenId, await findPlans(), mark);
+    const marked = await this.marks.mark(db, tenant.gardenId, await findPlans(), mark);
+    const versions = await this.marks.versionsOf(db, marked);
+    await emit(db, tenant.gardenId, ...marked.map((id) => ({ type: 'plan.stale', object: 'plan', id, version: versions.get(id) ?? 1 }) as const));
   }
 }

@@ -49,9 +49,19 @@ export class StalenessRepository {
     return rows.map(({ material }) => material);
   }
 
-  /** Adds the mark to each plan that does not have it yet. */
-  async mark(db: Db, gardenId: string, planIds: readonly string[], mark: StaleMark): Promise<void> {
-    if (planIds.length === 0) return;
+  /** A revision is never edited: its version is 1, one more once it has ended, and one more for each mark. */
+  async versionsOf(db: Db, planIds: readonly string[]): Promise<Map<string, number>> {
+    if (planIds.length === 0) return new Map();
+    const rows = await db.planRevision.findMany({
+      where: { id: { in: [...planIds] } },
+      select: { id: true, finishedAt: true, _count: { select: { staleness: true } } },
+    });
+    return new Map(rows.map((row) => [row.id, 1 + (row.finishedAt ? 1 : 0) + row._count.staleness]));
+  }
+
+  /** Adds the mark to each plan that does not have it yet, and tells which those were. */
+  async mark(db: Db, gardenId: string, planIds: readonly string[], mark: StaleMark): Promise<string[]> {
+    if (planIds.length === 0) return [];
     const marked = await db.planStaleness.findMany({
       where: { planId: { in: [...planIds] }, reason: mark.reason, subject: mark.subject },
       select: { planId: true },
@@ -61,5 +71,6 @@ export class StalenessRepository {
       .filter((planId) => !already.has(planId))
       .map((planId) => ({ gardenId, id: newId(), planId, reason: mark.reason, subject: mark.subject }));
     if (data.length > 0) await db.planStaleness.createMany({ data });
+    return data.map(({ planId }) => planId);
   }
 }

@@ -23,6 +23,7 @@ const isOutside = (access: Access): access is keyof typeof SECURITY => Object.ha
 const documented = ({ access, roles }: PivotRow): MethodDecorator[] => {
   if (isOutside(access)) return SECURITY[access]();
   const reaches = Object.fromEntries(Object.entries(roles).filter(([, grant]) => grant !== 'deny'));
+  if (access === 'person') return [...signedIn(), ApiExtension('x-roles', reaches)];
   return [ApiBearerAuth('gardenKey'), ...signedIn(), ApiExtension('x-scope', access), ApiExtension('x-roles', reaches)];
 };
 

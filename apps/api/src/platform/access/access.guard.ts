@@ -61,7 +61,7 @@ export class AccessGuard implements CanActivate {
     const actor = (await this.credentials.actorOf(token)) ?? refuseUnknown();
     const { access } = rule;
     if (access === 'operator' || access === 'founder') return fail('operator-only');
-    if (access === 'account') return fail('person-only');
+    if (access === 'account' || access === 'person') return fail('person-only');
     if (access !== 'public' && !actor.scopes.includes(access)) fail('scope-missing', { scope: access });
     const maker = makerOf(actor);
     if (maker === null) return actor;

@@ -76,6 +76,8 @@ export interface NewGarden {
   currency: string;
   unitSystem: 'metric' | 'us';
   invented: boolean;
+  coordinatorLimitMinor?: number | null;
+  treasurerLimitMinor?: number | null;
 }
 
 /** Who gets the new garden: a key that is shown once, or a person who becomes its first coordinator. */
@@ -88,6 +90,9 @@ export const createGarden = async (db: Db, garden: NewGarden, founder: Founder):
   const requestId = contextOrNull()?.requestId ?? null;
   await db.$executeRaw`SELECT create_garden(${id}::uuid, ${name}, ${locale}, ${currency}, ${unitSystem}, ${invented}, ${newId()}::uuid, ${requestId}::text)`;
   await db.$executeRaw`SELECT set_config('app.garden_id', ${id}, true)`;
+  const { coordinatorLimitMinor = null, treasurerLimitMinor = null } = garden;
+  if (coordinatorLimitMinor !== null || treasurerLimitMinor !== null)
+    await db.garden.updateMany({ where: { id }, data: { coordinatorLimitMinor, treasurerLimitMinor } });
   if ('key' in founder) {
     const { prefix, sha256: digest } = founder.key;
     const data = { gardenId: id, id: founderId, name: founder.name, prefix, sha256: new Uint8Array(digest), scopes: [...founder.scopes] };

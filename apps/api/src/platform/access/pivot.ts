@@ -4,9 +4,9 @@ import type { Scope } from './scopes.js';
 /**
  * Who may call a route. `public`: anyone. `operator`: the operator token. `account`: a person who is signed in, in no
  * garden. `founder`: the operator or such a person. Everything else happens in a garden: a key needs the scope, a person
- * needs a role with a word in the table.
+ * needs a role with a word in the table. `person`: there, and never by a key.
  */
-export type Access = 'public' | 'operator' | 'account' | 'founder' | Scope;
+export type Access = 'public' | 'operator' | 'account' | 'founder' | 'person' | Scope;
 
 /** `all`: every row of the garden. `own`: the person's own rows, and those that are shared or belong to the garden. */
 export type Grant = 'all' | 'own' | 'deny';
@@ -163,6 +163,20 @@ export const PIVOT = {
   listAsBuilt: row('plans:read', 'own all - - all own -'),
   exportMaterials: row('plans:read', 'own all - - all own -'),
   exportCalendar: row('plans:read', 'own all - - all own -'),
+
+  // overview: what of another member's build is for all, for the store, for the treasury, for safety, for a funder
+  listBuildSummaries: row('builds:read', 'all all all all all all -'),
+  getBuildNeeds: row('plans:read', 'own all - all - own -'),
+  getBuildHazards: row('plans:read', 'own all - - all own -'),
+  getBuildTotals: row('plans:read', 'own all all - - - -'),
+  getGardenTotals: row('plans:read', '- all all - - - all'),
+
+  // spending: a key may ask and look; only a person decides
+  createSpendRequest: row('spending:write', 'own own own - - - -'),
+  listSpendRequests: row('spending:read', 'own all all - - - -'),
+  getSpendRequest: row('spending:read', 'own all all - - - -'),
+  withdrawSpendRequest: row('spending:write', 'own own own - - - -'),
+  decideSpendRequest: row('person', '- all all - - - -'),
 
   // history
   listHistory: row('garden:admin', '- all - - - - -'),

@@ -17,8 +17,12 @@ export const SCOPES = [
   'plans:read',
   'plans:write',
   'plans:review',
+  'spending:read',
+  'spending:write',
   'documents:read',
   'documents:write',
+  'webhooks:read',
+  'webhooks:write',
 ] as const;
 export type Scope = (typeof SCOPES)[number];
 

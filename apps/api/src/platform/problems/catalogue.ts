@@ -181,6 +181,24 @@ export const CATALOGUE = {
     detail: 'The document is {state}.',
     remedy: 'Wait until its state is "ready"; a failed document says why in its problem.',
   },
+  'own-request': {
+    status: 403,
+    title: 'Not your own request',
+    detail: 'Whoever asked for money may not decide about it.',
+    remedy: 'Ask another coordinator or the treasurer.',
+  },
+  'over-limit': {
+    status: 403,
+    title: 'Beyond what you may approve',
+    detail: 'You may approve up to {limitMinor} minor units of {currency}, and nothing in another currency.',
+    remedy: 'Ask somebody with a higher limit, or change the limits of the garden.',
+  },
+  'already-decided': {
+    status: 409,
+    title: 'Already decided',
+    detail: 'The request is {state}.',
+    remedy: 'Make a new request.',
+  },
   'plan-failed': { status: 422, title: 'The plan could not be computed', detail: '{reason}', remedy: 'Correct the inputs and ask for a new revision.' },
   'own-review': {
     status: 403,
