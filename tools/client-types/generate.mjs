@@ -6,6 +6,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import openapiTS, { astToString } from 'openapi-typescript';
+import ts from 'typescript';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const DOCUMENT = 'docs/api/openapi.json';
@@ -44,6 +45,9 @@ const creatingText = (document) =>
     '',
   ].join('\n');
 
+/** Bytes that are a whole body are a Blob; everything else is as the writer of types has it. */
+const transform = (schema) => (schema.format === 'binary' ? ts.factory.createTypeReferenceNode('Blob') : undefined);
+
 /**
  * The generated files, path (from the project's root) to text.
  * @param {string} documentText the OpenAPI document, as JSON text
@@ -51,7 +55,7 @@ const creatingText = (document) =>
  */
 export async function clientFiles(documentText) {
   const document = JSON.parse(documentText);
-  const nodes = await openapiTS(documentText, { alphabetize: true, emptyObjectsUnknown: true, silent: true });
+  const nodes = await openapiTS(documentText, { alphabetize: true, emptyObjectsUnknown: true, silent: true, transform });
   return {
     [`${FOLDER}/types.ts`]: `${HEAD}\n${astToString(nodes)}`,
     [`${FOLDER}/creating.ts`]: creatingText(document),

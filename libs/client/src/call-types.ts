@@ -7,6 +7,18 @@ type AnyMedia = `${string}/${string}`;
 /** The addresses that have this method. */
 export type PathsWith<M extends Method> = { [P in keyof paths]: paths[P] extends { [K in M]: unknown } ? P : never }[keyof paths];
 
+type OkContent<O> = O extends { responses: infer R }
+  ? { [S in keyof R & (200 | 201 | 202)]: R[S] extends { content: infer C } ? keyof C : never }[keyof R & (200 | 201 | 202)]
+  : never;
+
+/** The addresses whose answer is JSON or nothing at all. */
+export type JsonPath<M extends Method> = {
+  [P in PathsWith<M>]: [OkContent<paths[P][M & keyof paths[P]]>] extends ['application/json'] ? P : never;
+}[PathsWith<M>];
+
+/** The addresses whose answer is a file: PDF, CSV, pictures, calendars. */
+export type FilePath = Exclude<PathsWith<'get'>, JsonPath<'get'>>;
+
 /** What a call may be given: parameters, body, headers and whatever fetch takes. How the answer is read is not up for choice. */
 export type Init<P extends keyof paths, M extends Method> = NonNullable<MaybeOptionalInit<paths[P], M>> & { parseAs?: never };
 
@@ -21,7 +33,7 @@ export type Answer<P extends keyof paths, M extends Method> = paths[P] extends {
   : never;
 
 /** One call: a typed address in, the body of the answer out. */
-export type Call<M extends Method> = <P extends PathsWith<M>>(path: P, ...init: InitArg<Init<P, M>>) => Promise<Answer<P, M>>;
+export type Call<M extends Method> = <P extends JsonPath<M>>(path: P, ...init: InitArg<Init<P, M>>) => Promise<Answer<P, M>>;
 
 /** The path parameters of an operation; `{}` where it has none. */
 export type PathParams<P extends keyof paths, M extends Method> = paths[P] extends { [K in M]: { parameters: { path: infer T } } }
@@ -33,8 +45,8 @@ export type BodyOf<P extends keyof paths, M extends Method> = paths[P] extends {
 
 /** The addresses that answer with one page of a list. */
 export type PagedPath = {
-  [P in PathsWith<'get'>]: Answer<P, 'get'> extends { items: readonly unknown[]; next: string | null } ? P : never;
-}[PathsWith<'get'>];
+  [P in JsonPath<'get'>]: Answer<P, 'get'> extends { items: readonly unknown[]; next: string | null } ? P : never;
+}[JsonPath<'get'>];
 
 export type ItemOf<P extends PagedPath> = Answer<P, 'get'> extends { items: readonly (infer T)[] } ? T : never;
 
@@ -53,6 +65,6 @@ export interface LooseInit {
   params?: { path?: object; query?: object; header?: object };
   body?: unknown;
   headers?: Record<string, string>;
-  parseAs?: 'json' | 'arrayBuffer' | 'stream';
+  parseAs?: 'json' | 'text' | 'arrayBuffer' | 'stream';
   signal?: AbortSignal;
 }

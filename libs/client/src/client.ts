@@ -1,5 +1,5 @@
 import createFetchClient, { type Client as FetchClient, type Middleware } from 'openapi-fetch';
-import type { Answer, BodyOf, Call, Init, InitArg, ItemOf, LooseInit, PagedPath, PageOf, PatchPath, PathParams, PathsWith } from './call-types.js';
+import type { Answer, BodyOf, Call, FilePath, Init, InitArg, ItemOf, LooseInit, PagedPath, PageOf, PatchPath, PathParams, PathsWith } from './call-types.js';
 import { ConnectionError, FailedError, ProblemError } from './errors.js';
 import { jobEventsOf, type JobEvent, type OpenStream } from './events.js';
 import { CREATING } from './generated/creating.js';
@@ -44,8 +44,10 @@ export interface LathworkClient {
   put: Call<'put'>;
   patch: Call<'patch'>;
   delete: Call<'delete'>;
-  /** An answer as bytes, for files. */
-  bytes<P extends PathsWith<'get'>>(path: P, ...init: InitArg<Init<P, 'get'>>): Promise<Uint8Array>;
+  /** A file, as bytes. To send one, give a Blob with its media type as `body`. */
+  bytes<P extends FilePath>(path: P, ...init: InitArg<Init<P, 'get'>>): Promise<Uint8Array>;
+  /** A file that is text: a table, a calendar. */
+  text<P extends FilePath>(path: P, ...init: InitArg<Init<P, 'get'>>): Promise<string>;
   /** The client underneath, for those who need the headers of an answer: `{ data, response }`. It throws all the same. */
   readonly http: FetchClient<paths>;
   /** The same API with other credentials; those that are not named are kept, `undefined` drops one. */
@@ -96,6 +98,13 @@ const credentialsOf = ({ key, session, garden }: Credentials): Credentials => ({
   ...(session === undefined ? {} : { session }),
   ...(garden === undefined ? {} : { garden }),
 });
+
+/** A file goes as it is, everything else as JSON. */
+const bodySerializer = (body: unknown): Blob | string => (body instanceof Blob ? body : JSON.stringify(body));
+
+/** A file says itself what it is. */
+const ofItsType = (init: LooseInit | undefined): LooseInit | undefined =>
+  init?.body instanceof Blob ? { ...init, headers: { 'content-type': init.body.type, ...init.headers } } : init;
 
 const askedBy = (request: Request) => ({ method: request.method, path: new URL(request.url).pathname });
 
@@ -216,7 +225,7 @@ const dataOf =
   (call: LooseCall, method: string) =>
   async (path: string, init?: LooseInit): Promise<unknown> => {
     try {
-      return (await call(path, init)).data;
+      return (await call(path, ofItsType(init))).data;
     } catch (error) {
       const ours = error instanceof ProblemError || error instanceof ConnectionError || init?.signal?.aborted === true;
       throw ours ? error : new ConnectionError({ method, path }, 1, error);
@@ -236,7 +245,7 @@ export const createClient = (options: ClientOptions): LathworkClient => {
   const around: Surroundings = { ...SURROUNDINGS, ...options.surroundings, ...(options.fetch ? { fetch: options.fetch } : {}) };
   const rules: RetryRules = { ...RETRY_RULES, ...options.retry };
   const send = sendWith(around, rules);
-  const http = createFetchClient<paths>({ baseUrl: options.baseUrl, fetch: send });
+  const http = createFetchClient<paths>({ baseUrl: options.baseUrl, fetch: send, bodySerializer });
   http.use(manners(credentialsOf(options), around));
   const work = helpers({ http, around, rules });
   const call = <N extends 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE'>(name: N) => dataOf(http[name] as unknown as LooseCall, name) as never;
@@ -248,6 +257,7 @@ export const createClient = (options: ClientOptions): LathworkClient => {
     patch: call('PATCH'),
     delete: call('DELETE'),
     bytes: (path, ...[init]) => bytesOf(get, path, init as LooseInit | undefined),
+    text: async (path, ...[init]) => ((await get(path, { ...(init as LooseInit | undefined), parseAs: 'text' })) ?? '') as string,
     http,
     as: (credentials) => {
       const { key: _key, session: _session, garden: _garden, ...rest } = options;

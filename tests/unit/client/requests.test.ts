@@ -86,6 +86,33 @@ test('an answer without a body is undefined; one that breaks off while it is rea
   expect(error).toMatchObject({ asked: { method: 'GET', path: '/v1/gardens/current' } });
 });
 
+test('a file comes as bytes or text, whatever is in it', async () => {
+  const csv = 'tag,kind\r\n"EX-1",door\r\n';
+  const { api } = fakeApi([new Response(csv, { headers: { 'content-type': 'text/csv' } }), new Response(new Uint8Array([0, 255])), new Response('')]);
+  const file = () => ['/v1/documents/{id}/file', { params: { path: { id: SITE } } }] as const;
+  expect(await api.text(...file())).toBe(csv);
+  expect(await api.bytes(...file())).toEqual(new Uint8Array([0, 255]));
+  expect(await api.text(...file())).toBe('');
+});
+
+test('a file goes as it is, with its own media type, and is still whole when it is sent again', async () => {
+  const bytes = new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 255]);
+  const seen: [string | null, Uint8Array][] = [];
+  const fetch = async (request: Request): Promise<Response> => {
+    seen.push([request.headers.get('content-type'), new Uint8Array(await request.arrayBuffer())]);
+    if (seen.length === 1) throw new TypeError('fetch failed');
+    return json(201, {});
+  };
+  const { api } = fakeApi([], { fetch });
+  const upload = api.post as (path: string, init: object) => Promise<unknown>;
+  const header = { 'Idempotency-Key': 'photo-1' };
+  await upload('/v1/stock/{id}/photos', { params: { path: { id: SITE }, header }, body: new Blob([bytes], { type: 'image/png' }) });
+  expect(seen).toEqual([
+    ['image/png', bytes],
+    ['image/png', bytes],
+  ]);
+});
+
 test('the client underneath gives headers, and throws all the same', async () => {
   const { api } = fakeApi([json(201, { id: SITE }, { etag: '"1"', location: `/v1/sites/${SITE}` }), problem(404, 'not-found')]);
   const { data, response } = await api.http.POST('/v1/plans', { body: { buildId: SITE } });

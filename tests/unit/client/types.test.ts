@@ -11,6 +11,10 @@ const never = async (api: LathworkClient): Promise<void> => {
   for await (const build of api.items('/v1/builds')) plan.id = build.id;
   // @ts-expect-error an address that the API does not have
   await api.get('/v1/nothing');
+  // @ts-expect-error a file is no record: bytes() and text() are for files
+  await api.get('/v1/documents/{id}/file', { params: { path: { id: 'x' } } });
+  // @ts-expect-error a record is no file
+  await api.bytes('/v1/plans/{id}', { params: { path: { id: 'x' } } });
   // @ts-expect-error a method that the address does not have
   await api.patch('/v1/plans');
   // @ts-expect-error the id is missing

@@ -3521,7 +3521,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/pdf": string;
+                    "application/pdf": Blob;
                 };
             };
             400: components["responses"]["Problem400"];
