@@ -22,6 +22,7 @@ const WITHOUT_UNIT = new Set([
   'bytes',
   'number',
   'slice',
+  'counts',
   'stageNumber',
   'month',
   'year',
