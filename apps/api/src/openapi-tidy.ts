@@ -1,3 +1,5 @@
+import { ucumOfUnit, type UnitSymbol } from '@lathwork/units';
+
 type Json = Record<string, unknown>;
 
 const isJson = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -33,7 +35,12 @@ const stringLimits = (schema: Json): Json => {
   return maxLength === null || maxLength === undefined ? schema : { ...schema, maxLength: Math.max(maxLength, 1) };
 };
 
-const tidySchema = (schema: Json): Json => {
+/** Other programs know units by their UCUM codes. */
+const withUcum = (schema: Json): Json =>
+  typeof schema['x-unit'] === 'string' ? { ...schema, 'x-ucum': ucumOfUnit(schema['x-unit'] as UnitSymbol) } : schema;
+
+const tidySchema = (plain: Json): Json => {
+  const schema = withUcum(plain);
   if (schema['type'] === 'integer') return { ...schema, format: schema['format'] ?? (fitsInt32(schema) ? 'int32' : 'int64') };
   if (schema['type'] === 'string') return stringLimits(schema);
   const all = schema['allOf'];

@@ -1,5 +1,6 @@
 export * from './quantity.js';
 export { unitOfName } from './suffixes.js';
+export { ucumOfSuffix, ucumOfUnit } from './ucum.js';
 export * from './factors.js';
 export {
   exampleOf,
