@@ -1,16 +1,18 @@
 // From nothing to a printed plan book, as a program of yours would do it:
 //
-//   LATHWORK_URL=http://127.0.0.1:8080 LATHWORK_KEY=lw_... node docs/examples/plan-and-print.mjs plan.pdf
+//   LATHWORK_URL=http://127.0.0.1:8080 node docs/examples/plan-and-print.mjs you@example.org plan-book.pdf
 //
 // @ts-check
 import { writeFile } from 'node:fs/promises';
 import { ConnectionError, createClient, FailedError, ProblemError } from '@lathwork/client';
 import * as ours from './shelter.mjs';
+import { enter, makeGarden } from './sign-up.mjs';
 
 /** @typedef {import('@lathwork/client').LathworkClient} Client */
 
 const baseUrl = process.env['LATHWORK_URL'] ?? 'http://127.0.0.1:8080';
-const file = process.argv[2] ?? 'plan-book.pdf';
+const [email = 'sorrel@example.org', file = 'plan-book.pdf'] = process.argv.slice(2);
+const password = process.env['LATHWORK_PASSWORD'] ?? 'five barrows under a bridge';
 
 /**
  * Site, things on the pile, prices, structure: what a plan is made from.
@@ -33,7 +35,7 @@ async function describe(api) {
     held++;
   }
   console.log(`build ${build.name}: ${held} things held for it`);
-  return { site, build };
+  return build.id;
 }
 
 /**
@@ -66,6 +68,17 @@ async function planAndPrint(api, buildId) {
   console.log(`${file}: ${document.pages} pages, sha256 ${document.sha256}`);
 }
 
+/**
+ * A plan is its maker's alone until it is shared. Then whoever is in the garden may read it, and who is not yet is invited.
+ * @param {Client} api
+ * @param {string} buildId
+ */
+async function share(api, buildId) {
+  const build = await api.update('/v1/builds/{id}', { id: buildId }, { shared: true });
+  const invitation = await api.post('/v1/invitations', { body: { email: `neighbour-of-${email}`, roles: ['extensionVolunteer'] } });
+  console.log(`${build.name} is ${build.shared ? 'shared' : 'not shared'} in the garden; ${invitation.email} is invited to read it`);
+}
+
 /** @param {unknown} error */
 function tell(error) {
   // A refusal says what is wrong, where, and what can be done. `key` is stable: decide by it, not by the words.
@@ -80,9 +93,13 @@ function tell(error) {
 }
 
 try {
-  const api = createClient({ baseUrl, key: process.env['LATHWORK_KEY'] ?? '' });
-  const { build } = await describe(api);
-  await planAndPrint(api, build.id);
+  const anybody = createClient({ baseUrl });
+  const person = await enter(anybody, { email, password, name: 'Sorrel Hedgerow' });
+  const api = await makeGarden(person, ours.garden);
+  const buildId = await describe(api);
+  await planAndPrint(api, buildId);
+  await share(api, buildId);
+  await person.delete('/v1/sessions/current');
 } catch (error) {
   tell(error);
 }

@@ -4,6 +4,9 @@
 
 /** @typedef {import('@lathwork/client').Schemas} Schemas */
 
+/** @type {Schemas['GardenRequest']} */
+export const garden = { name: 'Tool Library Garden', locale: 'en-US', currency: 'USD', unitSystem: 'us', invented: true };
+
 /** @type {Schemas['SiteRequest']} */
 export const site = {
   name: 'Behind the tool library',

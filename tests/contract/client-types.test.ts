@@ -35,6 +35,7 @@ describe('A35: the client compiles under strict, for its users too', () => {
 const api = createClient({ baseUrl: 'https://api.example', key: 'lw_x' });
 export const state: 'computing' | 'ready' | 'failed' = (await api.get('/v1/plans/{id}', { params: { path: { id: 'x' } } })).state;
 `;
+  const README = /```js\n(import[^]*?)```/.exec(readFileSync('libs/client/README.md', 'utf8'))?.[1] ?? 'the page begins with no example';
   const OPTIONS = {
     strict: true,
     noUncheckedIndexedAccess: true,
@@ -44,7 +45,8 @@ export const state: 'computing' | 'ready' | 'failed' = (await api.get('/v1/plans
     module: 'nodenext',
     moduleResolution: 'nodenext',
     lib: ['es2023', 'dom', 'dom.iterable'],
-    types: [],
+    types: ['node'],
+    typeRoots: [resolve('node_modules/@types')],
     skipLibCheck: false,
   };
   const check = (compiler: string): string => {
@@ -52,8 +54,9 @@ export const state: 'computing' | 'ready' | 'failed' = (await api.get('/v1/plans
     const compilerOptions = { ...OPTIONS, paths: { '@lathwork/client': [resolve('libs/client/src/index.ts')] } };
     writeFileSync(join(folder, 'package.json'), '{"type":"module"}');
     writeFileSync(join(folder, 'use.ts'), USE);
+    writeFileSync(join(folder, 'readme.ts'), README);
     writeFileSync(join(folder, 'misuse.ts'), USE.replace("'/v1/plans/{id}'", "'/v1/plants/{id}'"));
-    writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: ['use.ts', 'misuse.ts'] }));
+    writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: ['use.ts', 'readme.ts', 'misuse.ts'] }));
     try {
       return execFileSync(process.execPath, [resolve(`${compiler}/bin/tsc`), '-p', '.', '--pretty', 'false'], { cwd: folder, encoding: 'utf8' });
     } catch (error) {
