@@ -2,6 +2,7 @@ import { EXAMPLE_IDS, REQUEST_EXAMPLES } from '../../apps/api/src/examples/reque
 import { SCOPES } from '../../apps/api/src/platform/access/scopes.js';
 import type { TestApi } from './api-app.js';
 import type { Described, Json } from './contract.js';
+import { jpeg } from './pictures.js';
 import { peopleSteps } from './contract-people.js';
 import type { HttpClient } from './http-client.js';
 
@@ -18,6 +19,9 @@ const NAMES: Readonly<Record<string, string>> = {
   '/v1/plans/{id}': 'plan',
   '/v1/documents/{id}': 'document',
   '/v1/spending/{id}': 'spending',
+  '/v1/stock/{id}/photos/{photoId}': 'stockPhoto',
+  '/v1/builds/{id}/photos/{photoId}': 'buildPhoto',
+  '/v1/jobs/{id}': 'job',
   '/v1/keys/{id}': 'key',
   '/v1/members/{id}': 'member',
   '/v1/invitations/{id}': 'invitation',
@@ -134,7 +138,13 @@ export const makeWorld = async (api: TestApi, of: (id: string) => Described): Pr
   if (decided.status >= 300) throw new Error(`decideSpendRequest answered ${decided.status}: ${JSON.stringify(decided.body)}`);
   steps.push({ id: 'decideSpendRequest', given: decided });
   ids['spending'] = idOf(await send(http, of('createSpendRequest'), ids, withRealIds(REQUEST_EXAMPLES['createSpendRequest'], ids)));
+  const picture = await jpeg();
+  const photo = async (of: string): Promise<string> =>
+    idOf((await http.request('post', `${of}?showsPeople=false`).set('Content-Type', 'image/jpeg').send(picture)) as unknown as Given);
+  ids['stockPhoto'] = await photo(`/v1/stock/${ids['stock']}/photos`);
+  ids['buildPhoto'] = await photo(`/v1/builds/${ids['build']}/photos`);
+  ids['job'] = String(((await http.get('/v1/jobs')).body as { items: Json[] }).items[0]?.['id']);
   const stations = await http.get('/v1/climate/stations?near=39.93,-104.58&elevationM=1640');
-  ids['station'] = String((stations.body as { items: Json[] }).items[0]?.['id']);
+  ids['station'] = String((stations.body as { items: Json[] }).items[0]?.['stationId']);
   return { ids, http, other, steps };
 };
