@@ -12,6 +12,7 @@ import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail, type FieldFault } from '../../platform/problems/problem.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
 import { archive, made, must, mustBeFreeToShare, mustBeNewest, mustNotBeArchived, patched, shown } from '../shared/change.js';
+import { emit } from '../shared/events.js';
 import { ownershipOf } from '../shared/resource.js';
 import { BuildReferences } from './builds.references.js';
 import { BuildDto, toFields, toRequest, toResponse, type BuildListQuery, type BuildResponse } from './builds.dto.js';
@@ -60,6 +61,7 @@ export class BuildsService {
       const now = mustBeNewest(await this.builds.update(db, was, await this.checked(db, toFields(dto, asTyped), id)));
       await audit(db, actor, { action: 'build.update', objectType: WHAT, objectId: id, before: was, after: now });
       await this.staleness.buildChanged(db, actor, id);
+      await emit(db, actor.gardenId, { type: 'build.updated', object: WHAT, id, version: now.version });
       return shown(toResponse(now));
     });
   }

@@ -12,6 +12,7 @@ import { fail, Problem } from '../../platform/problems/problem.js';
 import { BuildsRead } from '../builds/builds.read.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
 import { must, mustNotBeArchived } from '../shared/change.js';
+import { emit } from '../shared/events.js';
 import { toClaimResponse, type ClaimDto, type ClaimResponse } from './stock.dto.js';
 import { StockRepository, type StockRecord } from './stock.repository.js';
 
@@ -39,6 +40,7 @@ export class ClaimsService {
       const claim = await this.stock.insertClaim(db, actor.gardenId, newId(), { buildId, item, count });
       await audit(db, actor, { action: 'claim.create', objectType: 'claim', objectId: claim.id, after: claim });
       await this.staleness.claimsChanged(db, actor, buildId, item.tag);
+      await emit(db, actor.gardenId, { type: 'stock.claimed', object: 'claim', id: claim.id, version: 1 });
       return { status: 201, body: toClaimResponse(claim), location: `/v1/builds/${buildId}/claims/${claim.id}`, etag: etagOfParts(claim.id, claim.count) };
     });
   }
@@ -53,7 +55,10 @@ export class ClaimsService {
   }
 
   async find(actor: Actor, buildId: string, claimId: string): Promise<Reply> {
-    const claim = must(await this.database.readSnapshot(actor, (db) => this.stock.findClaim(db, buildId, claimId)), 'claim');
+    const claim = await this.database.readSnapshot(actor, async (db) => {
+      await this.builds.mustExist(db, buildId);
+      return must(await this.stock.findClaim(db, buildId, claimId), 'claim');
+    });
     return found(toClaimResponse(claim), etagOfParts(claim.id, claim.count));
   }
 
@@ -64,6 +69,8 @@ export class ClaimsService {
       if (!(await this.stock.release(db, claim.id))) return;
       await audit(db, actor, { action: 'claim.release', objectType: 'claim', objectId: claim.id, before: claim });
       await this.staleness.claimsChanged(db, actor, buildId, claim.tag);
+      // A claim changes once in its life.
+      await emit(db, actor.gardenId, { type: 'stock.released', object: 'claim', id: claim.id, version: 2 });
     });
   }
 
