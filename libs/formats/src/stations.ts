@@ -1,4 +1,5 @@
 import type { ClimateInputs, ClimateMonthInputs } from '@lathwork/model';
+import { fieldsOf } from './csv.js';
 
 /** One station of the table of means. `null` is "no record" and is never filled in. */
 export interface StationRecord {
@@ -58,26 +59,6 @@ const MONTH_FIELDS = {
 const MONTHS = Array.from({ length: 12 }, (_, m) => String(m + 1).padStart(2, '0'));
 const TEXT_FIELDS = ['id', 'name', 'country'] as const;
 const COLUMNS: readonly string[] = [...TEXT_FIELDS, ...Object.keys(SITE_FIELDS), ...Object.keys(MONTH_FIELDS).flatMap((f) => MONTHS.map((m) => `${f}_${m}`))];
-
-/** Fields of one CSV line; null where a quote is left open. */
-const fieldsOf = (line: string): string[] | null => {
-  const out: string[] = [];
-  let field = '';
-  let inQuotes = false;
-  for (let i = 0; i < line.length; i++) {
-    const mark = line[i] ?? '';
-    if (inQuotes && mark === '"' && line[i + 1] === '"') {
-      field += '"';
-      i++;
-    } else if (mark === '"') inQuotes = !inQuotes;
-    else if (mark === ',' && !inQuotes) {
-      out.push(field.trim());
-      field = '';
-    } else field += mark;
-  }
-  out.push(field.trim());
-  return inQuotes ? null : out;
-};
 
 class Line {
   readonly faults: LineFault[] = [];
