@@ -13,7 +13,7 @@ let ids: ExampleIds;
 let contract: Contract;
 
 beforeAll(async () => {
-  api = await startApi({ env: { RATE_PER_ADDRESS: '1000000', RATE_PER_CREDENTIAL: '1000000', RATE_PER_GARDEN: '1000000' } });
+  api = await startApi();
   garden = await api.garden();
   person = await api.person(garden.gardenId, ['coordinator']);
   ids = await makeExample(garden.http);

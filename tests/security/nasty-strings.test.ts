@@ -13,7 +13,7 @@ let ids: ExampleIds;
 let planId = '';
 
 beforeAll(async () => {
-  api = await startApi({ jobs: true, env: { RATE_PER_ADDRESS: '1000000', RATE_PER_CREDENTIAL: '1000000', RATE_PER_GARDEN: '1000000' } });
+  api = await startApi({ jobs: true });
   garden = await api.garden();
   ids = await makeExample(garden.http);
   const plan = await garden.http.post('/v1/plans', { buildId: ids.buildId }).set('Prefer', 'wait=60');

@@ -118,10 +118,8 @@ describe('the running server', () => {
   let garden: TestGarden;
   let ids: ExampleIds;
   let admin: pg.Client;
-  const OPEN = { RATE_PER_ADDRESS: '1000000', RATE_PER_CREDENTIAL: '1000000', RATE_PER_GARDEN: '1000000' };
-
   beforeAll(async () => {
-    api = await startApi({ env: OPEN });
+    api = await startApi();
     garden = await api.garden();
     ids = await makeExample(garden.http);
     admin = new pg.Client({ connectionString: api.database.adminUrl });

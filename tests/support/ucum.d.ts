@@ -10,5 +10,6 @@ declare module '@lhncbc/ucum-lhc' {
     convertUnitTo(from: string, value: number, to: string): Conversion;
   }
   const ucum: { UcumLhcUtils: { getInstance(): Utilities } };
+  // eslint-disable-next-line no-restricted-syntax -- that is how the library gives itself out
   export default ucum;
 }

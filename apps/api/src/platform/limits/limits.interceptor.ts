@@ -5,7 +5,7 @@ import type { Actor } from '../access/actor.js';
 import { RateLimits } from './rate-limits.js';
 
 /** Requests that start heavy work, or are heavy themselves: they have a class of their own beside those of the credential and the garden. */
-const COSTLY = /^(createPlan|createDocument|(export|import|calculate|compute|simulate)[A-Z].*)$/;
+const COSTLY = /^(createPlan|createDocument|create(Stock|Build)Photo|(export|import|calculate|compute|simulate)[A-Z].*)$/;
 
 export const isCostly = (operation: string | undefined): boolean => operation !== undefined && COSTLY.test(operation);
 
