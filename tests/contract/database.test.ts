@@ -13,6 +13,7 @@ const DEFINERS = [
   'end_mail',
   'enqueue_in_turn',
   'enqueue_job',
+  'erase_account',
   'find_account',
   'find_account_token',
   'find_credential',
@@ -161,7 +162,7 @@ describe('catalogue', () => {
       await column(
         `SELECT relname AS name FROM pg_class WHERE relkind = 'r' AND relnamespace = 'public'::regnamespace AND has_table_privilege('lathwork_app', oid, 'DELETE, TRUNCATE')`,
       ),
-    ).toEqual(['idempotency_answers', 'files', 'account_factors', 'photos']);
+    ).toEqual(['idempotency_answers', 'files', 'account_factors', 'member_privates', 'photos']);
     for (const fixed of ['audit_entries', 'plan_results', 'plan_reviews', 'plan_as_builts', 'files', 'climate_stations', '_prisma_migrations'])
       expect(await may('UPDATE')).not.toContain(fixed);
     expect(

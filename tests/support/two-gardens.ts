@@ -78,4 +78,8 @@ export const plantRows = async (app: pg.Pool, garden: string): Promise<void> => 
   await mine(`INSERT INTO hook_events (garden_id, id, type, object_type, object_id, object_version) VALUES ($g, $g, 'probe.made', 'probe', $g, 1)`);
   await mine(`INSERT INTO webhooks (garden_id, id, url, event_types, secret_sealed) VALUES ($g, $g, 'https://a.example/', ARRAY['probe.made'], 'x')`);
   await mine(`INSERT INTO webhook_deliveries (garden_id, id, webhook_id, event_id, next_attempt_at) VALUES ($g, $g, $g, $g, now())`);
+  const words = 'x'.repeat(29);
+  await mine(`INSERT INTO consents (garden_id, id, member_id, purpose, given, wording_version, wording) VALUES ($g, $g, $g, 'nameOnPrint', true, 1, 'w')`);
+  await mine(`INSERT INTO member_privates (garden_id, member_id, details_sealed) VALUES ($g, $g, '${words}')`);
+  await mine(`INSERT INTO garden_exports (garden_id, id, with_files) VALUES ($g, $g, true)`);
 };

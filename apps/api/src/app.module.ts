@@ -11,6 +11,7 @@ import { PlansModule } from './domains/plans/plans.module.js';
 import { PricesModule } from './domains/prices/prices.module.js';
 import { SitesModule } from './domains/sites/sites.module.js';
 import { SpendingModule } from './domains/spending/spending.module.js';
+import { PrivacyModule } from './domains/privacy/privacy.module.js';
 import { StockModule } from './domains/stock/stock.module.js';
 import { StructuresModule } from './domains/structures/structures.module.js';
 import { PlatformModule, type Surroundings } from './platform/platform.module.js';
@@ -19,6 +20,7 @@ import { PlatformModule, type Surroundings } from './platform/platform.module.js
 const DOMAINS: Type[] = [
   PeopleModule,
   GardensModule,
+  PrivacyModule,
   SitesModule,
   ClimateModule,
   StructuresModule,

@@ -4,6 +4,7 @@ import type { Db } from '../../platform/database/database.js';
 import { BuildsRead } from '../builds/builds.read.js';
 import { GardensRead } from '../gardens/gardens.read.js';
 import { PlansRead, type FinishedPlan } from '../plans/plans.read.js';
+import { ConsentsRead } from '../privacy/consents.read.js';
 import { SitesRead } from '../sites/sites.read.js';
 
 /** Short enough for a title block: the end of the build's id tells the build, R the revision. */
@@ -24,6 +25,7 @@ export class DocumentSources {
     private readonly builds: BuildsRead,
     private readonly sites: SitesRead,
     private readonly gardens: GardensRead,
+    private readonly consents: ConsentsRead,
   ) {}
 
   async mustBeReady(db: Db, planId: string): Promise<void> {
@@ -53,7 +55,7 @@ export class DocumentSources {
 
   private async namesFor(db: Db, { plan, inputs }: FinishedPlan, checkedBy: string | null): Promise<DocumentRequest['names']> {
     const garden = await this.gardens.current(db);
-    const drawnBy = plan.createdById === null ? null : await this.gardens.nameOf(db, plan.createdById);
+    const drawnBy = plan.createdById === null ? null : await this.printedName(db, plan.createdById);
     return {
       garden: garden.name,
       build: (await this.builds.name(db, plan.buildId)) ?? 'unnamed',
@@ -62,5 +64,11 @@ export class DocumentSources {
       checkedBy,
       invented: garden.invented,
     };
+  }
+
+  /** A key stands for a program; a person's name is printed only with their consent. */
+  private async printedName(db: Db, principalId: string): Promise<string | null> {
+    const isPrivate = (await this.gardens.isMember(db, principalId)) && !(await this.consents.has(db, principalId, 'nameOnPrint'));
+    return isPrivate ? null : this.gardens.nameOf(db, principalId);
   }
 }

@@ -3,6 +3,7 @@ import { BuildsModule } from '../builds/builds.module.js';
 import { GardensModule } from '../gardens/gardens.module.js';
 import { PlansModule } from '../plans/plans.module.js';
 import { PricesModule } from '../prices/prices.module.js';
+import { PrivacyModule } from '../privacy/privacy.module.js';
 import { SitesModule } from '../sites/sites.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { DocumentFilesService } from './document-files.service.js';
@@ -15,7 +16,7 @@ import { ExportsController } from './exports.controller.js';
 import { ExportsService } from './exports.service.js';
 
 @Module({
-  imports: [BuildsModule, GardensModule, PlansModule, PricesModule, SitesModule, StockModule],
+  imports: [BuildsModule, GardensModule, PlansModule, PricesModule, PrivacyModule, SitesModule, StockModule],
   controllers: [DocumentsController, ExportsController],
   providers: [DocumentFilesService, DocumentSources, DocumentsRepository, DocumentsService, ExportsService, RenderDocumentTask, RenderTools],
 })

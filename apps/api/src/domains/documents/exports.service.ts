@@ -43,7 +43,7 @@ export class ExportsService {
   }
 
   async sites(actor: Actor, response: Response): Promise<File> {
-    const sites = notTooMany(await this.database.readSnapshot(actor, (db) => this.sitesRead.all(db, MOST_ROWS + 1)));
+    const sites = notTooMany(await this.database.readSnapshot(actor, (db) => this.sitesRead.all(db, actor, MOST_ROWS + 1)));
     return fileAnswer(response, { name: 'sites.geojson', mediaType: GEOJSON_TYPE, bytes: Buffer.from(JSON.stringify(featuresOf(sites))) });
   }
 

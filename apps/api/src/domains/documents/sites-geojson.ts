@@ -13,6 +13,12 @@ export const featuresOf = (sites: readonly SiteOnMap[]) => ({
     type: 'Feature',
     id: site.id,
     geometry: geometryOf(site),
-    properties: { name: site.name, latitudeDeg: rounded(site.latitudeDeg), longitudeDeg: rounded(site.longitudeDeg), elevationM: site.elevationM },
+    properties: {
+      name: site.name,
+      latitudeDeg: rounded(site.latitudeDeg),
+      longitudeDeg: rounded(site.longitudeDeg),
+      elevationM: site.elevationM,
+      coordinatesExact: site.coordinatesExact,
+    },
   })),
 });

@@ -13,6 +13,10 @@ export class GardensRead {
     return { name, invented };
   }
 
+  async isMember(db: Db, principalId: string): Promise<boolean> {
+    return (await this.gardens.memberName(db, principalId)) !== null;
+  }
+
   /** What people call whoever did something, a member or a key, for the title block of a plan. */
   async nameOf(db: Db, principalId: string): Promise<string | null> {
     return (await this.gardens.memberName(db, principalId)) ?? (await this.gardens.findKey(db, principalId))?.name ?? null;

@@ -68,12 +68,13 @@ export class MembersRepository {
     return row ? toModel(row) : null;
   }
 
-  /** The member goes: what they kept becomes the garden's, their keys end, and the history calls them a former member. */
+  /** The member goes: what they kept becomes the garden's, what was private of them is gone, their keys end, and the history calls them a former member. */
   async leave(db: Db, id: string): Promise<void> {
     const owned = { where: { ownerMemberId: id }, data: { ownerMemberId: null } };
     await db.site.updateMany(owned);
     await db.structure.updateMany(owned);
     await db.build.updateMany(owned);
+    await db.memberPrivate.deleteMany({ where: { memberId: id } });
     await db.apiKey.updateMany({ where: { createdByMemberId: id, revokedAt: null }, data: { revokedAt: new Date(), version: { increment: 1 } } });
     await db.member.updateMany({ where: { id, leftAt: null }, data: { leftAt: new Date(), name: FORMER, version: { increment: 1 } } });
   }

@@ -59,7 +59,7 @@ export class SiteDto {
 @Shape('SitePatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
 export class SitePatchDto extends PartialType(SiteDto) {}
 
-export type SiteResponse = SiteRecord;
+export type SiteResponse = SiteRecord & { coordinatesExact: boolean };
 
 export const SiteSchema = namedSchema(
   'Site',
@@ -70,6 +70,7 @@ export const SiteSchema = namedSchema(
     stationId: S.orNull(S.text(40)),
     outline: S.orNull(OUTLINE_SCHEMA),
     ...fieldsOf(SiteInputsSchema, 'siteId'),
+    coordinatesExact: { ...S.flag(), description: 'false: rounded to 0.01 degrees and without the outline, because you may not see the exact place' },
     asTyped: AS_TYPED,
   }),
 );
@@ -105,4 +106,21 @@ export const toRequest = (site: SiteRecord): Omit<SiteFields, 'asTyped'> => ({
   ...groundOf(site),
 });
 
-export const toResponse = (site: SiteRecord): SiteResponse => ({ ...keptOf(site), ...ownedOf(site), ...toRequest(site), asTyped: site.asTyped });
+/** About a kilometre: enough for sun and climate, too coarse for a doorstep. */
+export const coarse = (deg: number): number => Math.round(deg * 100) / 100;
+
+const PLACE = /^\/(latitudeDeg|longitudeDeg|outline)(\/|$)/;
+
+/** The same site to within about a kilometre, without its outline and without what was typed of its place. */
+export const coarsened = <T extends Pick<SiteRecord, 'latitudeDeg' | 'longitudeDeg' | 'outline' | 'asTyped'>>(site: T): T => ({
+  ...site,
+  latitudeDeg: coarse(site.latitudeDeg),
+  longitudeDeg: coarse(site.longitudeDeg),
+  outline: null,
+  asTyped: Object.fromEntries(Object.entries(site.asTyped).filter(([pointer]) => !PLACE.test(pointer))),
+});
+
+export const toResponse = (record: SiteRecord, exact: boolean): SiteResponse => {
+  const site = exact ? record : coarsened(record);
+  return { ...keptOf(site), ...ownedOf(site), ...toRequest(site), coordinatesExact: exact, asTyped: site.asTyped };
+};

@@ -1,15 +1,17 @@
 import { Module } from '@nestjs/common';
 import { ClimateModule } from '../climate/climate.module.js';
 import { StalenessModule } from '../plans/staleness.module.js';
+import { PrivacyModule } from '../privacy/privacy.module.js';
+import { SiteViews } from './site-views.js';
 import { SitesController } from './sites.controller.js';
 import { SitesRead } from './sites.read.js';
 import { SitesRepository } from './sites.repository.js';
-import { SitesService } from './sites.service.js';
+import { SitesService, SiteTools } from './sites.service.js';
 
 @Module({
-  imports: [ClimateModule, StalenessModule],
+  imports: [ClimateModule, PrivacyModule, StalenessModule],
   controllers: [SitesController],
-  providers: [SitesRead, SitesRepository, SitesService],
+  providers: [SiteTools, SiteViews, SitesRead, SitesRepository, SitesService],
   exports: [SitesRead],
 })
 export class SitesModule {}

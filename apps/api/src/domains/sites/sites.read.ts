@@ -1,12 +1,11 @@
 import type { SiteInputs } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/access/actor.js';
 import type { Db } from '../../platform/database/database.js';
 import type { Outline } from '../../platform/http/outline-field.js';
-import { groundOf } from './sites.dto.js';
+import { SiteViews } from './site-views.js';
+import { coarse, coarsened, groundOf } from './sites.dto.js';
 import { SitesRepository } from './sites.repository.js';
-
-/** A plan knows the place to 0.01 degrees, about a kilometre: enough for sun and climate, too coarse for a doorstep. */
-const coarse = (deg: number): number => Math.round(deg * 100) / 100;
 
 export interface SiteForPlan {
   inputs: SiteInputs;
@@ -21,12 +20,16 @@ export interface SiteOnMap {
   longitudeDeg: number;
   elevationM: number;
   outline: Outline | null;
+  coordinatesExact: boolean;
 }
 
 /** What other domains may ask about sites. */
 @Injectable()
 export class SitesRead {
-  constructor(private readonly sites: SitesRepository) {}
+  constructor(
+    private readonly sites: SitesRepository,
+    private readonly views: SiteViews,
+  ) {}
 
   async state(db: Db, id: string): Promise<'missing' | 'archived' | 'active'> {
     const site = await this.sites.find(db, id);
@@ -37,11 +40,17 @@ export class SitesRead {
     return (await this.sites.find(db, id))?.name ?? null;
   }
 
-  async all(db: Db, most: number): Promise<SiteOnMap[]> {
+  async all(db: Db, actor: Actor, most: number): Promise<SiteOnMap[]> {
     const sites = await this.sites.list(db, { archived: false }, { after: null, take: most });
-    return sites.map(({ id, name, latitudeDeg, longitudeDeg, elevationM, outline }) => ({ id, name, latitudeDeg, longitudeDeg, elevationM, outline }));
+    const exact = await this.views.exactOf(db, actor, sites);
+    return sites.map((site, i) => {
+      const coordinatesExact = exact[i] === true;
+      const { id, name, latitudeDeg, longitudeDeg, elevationM, outline } = coordinatesExact ? site : coarsened(site);
+      return { id, name, latitudeDeg, longitudeDeg, elevationM, outline, coordinatesExact };
+    });
   }
 
+  /** A plan knows the place to 0.01 degrees. */
   async forPlan(db: Db, id: string): Promise<SiteForPlan | null> {
     const site = await this.sites.find(db, id);
     if (!site) return null;

@@ -77,6 +77,16 @@ export const PIVOT = {
   getInvitation: row('members:write', '- all - - - - -'),
   revokeInvitation: row('members:write', '- all - - - - -'),
 
+  // privacy: each person's own, and nobody's key
+  listConsents: row('person', 'own own own own own own own'),
+  giveConsent: row('person', 'own own own own own own own'),
+  withdrawConsent: row('person', 'own own own own own own own'),
+  listConsentHistory: row('person', 'own own own own own own own'),
+  getPrivateDetails: row('person', 'own own own own own own own'),
+  updatePrivateDetails: row('person', 'own own own own own own own'),
+  removePrivateDetails: row('person', 'own own own own own own own'),
+  getSharedDetails: row('person', 'all all all all all all -'),
+
   // gardens
   createGarden: row('founder'),
   getGarden: row('garden:read', 'all all all all all all all'),

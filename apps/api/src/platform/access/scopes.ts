@@ -6,6 +6,7 @@ export const SCOPES = [
   'members:write',
   'sites:read',
   'sites:write',
+  'sites:exact',
   'structures:read',
   'structures:write',
   'stock:read',
@@ -23,6 +24,8 @@ export const SCOPES = [
   'documents:write',
   'webhooks:read',
   'webhooks:write',
+  'exports:write',
+  'imports:write',
 ] as const;
 export type Scope = (typeof SCOPES)[number];
 
