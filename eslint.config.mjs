@@ -52,7 +52,7 @@ export default tseslint.config(
   },
   { files: ['apps/**/config.ts', 'apps/**/config/*.ts'], rules: { 'no-restricted-properties': 'off' } },
   {
-    files: ['tools/**/*.mjs', '*.mjs', 'tests/**/*.mjs', 'prisma.config.ts', 'tools/**/*.ts'],
+    files: ['tools/**/*.mjs', '*.mjs', 'tests/**/*.mjs', 'docs/**/*.mjs', 'prisma.config.ts', 'tools/**/*.ts'],
     languageOptions: {
       globals: Object.fromEntries(
         [

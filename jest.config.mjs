@@ -15,7 +15,7 @@ export default {
   testMatch: ['**/*.test.ts', '**/*.test.tsx'],
   extensionsToTreatAsEsm: ['.ts', '.tsx'],
   moduleNameMapper: {
-    '^@lathwork/(units|model|formats|calc|drawing)$': '<rootDir>/libs/$1/src/index.ts',
+    '^@lathwork/(units|model|formats|calc|drawing|client)$': '<rootDir>/libs/$1/src/index.ts',
     '^(\\.{1,2}/.*)\\.js$': ['$1', '$1.js'],
   },
   transform: { '^.+\\.tsx$': ['@swc/jest', swc(true)], '^.+\\.ts$': ['@swc/jest', swc(false)] },

@@ -10,6 +10,8 @@ COPY libs/model/package.json libs/model/package.json
 COPY libs/formats/package.json libs/formats/package.json
 COPY libs/calc/package.json libs/calc/package.json
 COPY libs/drawing/package.json libs/drawing/package.json
+COPY libs/client/package.json libs/client/package.json
+COPY tools/client-types/package.json tools/client-types/package.json
 RUN npm ci --no-audit --no-fund
 COPY . .
 RUN node tools/setup.mjs && npm prune --omit=dev --no-audit --no-fund
@@ -18,6 +20,7 @@ FROM node:20.20-bookworm-slim
 ENV NODE_ENV=production
 WORKDIR /app
 COPY --from=build --chown=node:node /app /app
+RUN mkdir /mail && chown node:node /mail
 USER node
 ENV HOST=0.0.0.0 PORT=8080
 EXPOSE 8080

@@ -10,6 +10,8 @@ COPY libs/model/package.json libs/model/package.json
 COPY libs/formats/package.json libs/formats/package.json
 COPY libs/calc/package.json libs/calc/package.json
 COPY libs/drawing/package.json libs/drawing/package.json
+COPY libs/client/package.json libs/client/package.json
+COPY tools/client-types/package.json tools/client-types/package.json
 RUN npm ci --no-audit --no-fund
 COPY . .
 RUN node tools/setup.mjs && npm prune --omit=dev --no-audit --no-fund

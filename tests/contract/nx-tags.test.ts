@@ -11,6 +11,7 @@ const MAY_DEPEND_ON: Record<string, readonly string[]> = {
   'room:formats': ['room:model', 'room:units'],
   'room:calc': ['room:model', 'room:units'],
   'room:drawing': ['room:model', 'room:units'],
+  'room:client': [],
   'room:api': ['room:formats', 'room:calc', 'room:drawing', 'room:model', 'room:units'],
   'room:report': ['room:drawing', 'room:model', 'room:units'],
 };

@@ -9,8 +9,9 @@ export const gates = [
   ['lint', ['node_modules/eslint/bin/eslint.js', '.', '--max-warnings', '0']],
   [
     'dependency rules',
-    ['node_modules/dependency-cruiser/bin/dependency-cruise.mjs', '--config', '.dependency-cruiser.mjs', 'apps', 'libs', 'prisma', 'tests', 'tools'],
+    ['node_modules/dependency-cruiser/bin/dependency-cruise.mjs', '--config', '.dependency-cruiser.mjs', 'apps', 'libs', 'prisma', 'tests', 'tools', 'docs'],
   ],
+  ['type check of the examples', ['node_modules/typescript/bin/tsc', '-p', 'docs/examples']],
   ['type check of the tests', ['node_modules/typescript/bin/tsc', '-p', 'tests', '--noEmit']],
 ];
 

@@ -8,7 +8,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Whether the process runs */
+        /**
+         * Whether the process runs
+         * @description Needs no credentials.
+         */
         get: operations["livez"];
         put?: never;
         post?: never;
@@ -25,10 +28,221 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Whether requests can be answered: database, migrations, queue */
+        /**
+         * Whether requests can be answered: database, migrations, queue, disk
+         * @description The age of the queue and the report app are told too; they do not make the answer 503, because reading and planning go on without them. Needs no credentials.
+         */
         get: operations["readyz"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show your account
+         * @description Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getAccount"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /**
+         * Change your name or language
+         * @description Whoever is signed in may call it. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
+        patch: operations["updateAccount"];
+        trace?: never;
+    };
+    "/v1/account/events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What happened to your account, newest first
+         * @description Whoever is signed in may call it. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listAccountEvents"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account/factor": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whether a second factor is set
+         * @description Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getFactor"];
+        put?: never;
+        /**
+         * Begin to set a second factor
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["beginFactor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account/factor/confirm": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Set the second factor with its first code; the session is replaced
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["confirmFactor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account/factor/recovery-codes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Get new recovery codes; the old ones open nothing any more
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["renewRecoveryCodes"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account/factor/removal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Remove the second factor; the session is replaced
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["removeFactor"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account/gardens": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The gardens you are a member of
+         * @description Whoever is signed in may call it. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listAccountGardens"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/account/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Change your password; all other sessions end and yours is replaced
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["changePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/accounts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Make an account; a code comes by mail
+         * @description Needs no credentials.
+         */
+        post: operations["createAccount"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/accounts/confirm": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Confirm the mail address of a new account
+         * @description Needs no credentials.
+         */
+        post: operations["confirmAccount"];
         delete?: never;
         options?: never;
         head?: never;
@@ -42,10 +256,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List the builds of the garden */
+        /**
+         * List the builds of the garden
+         * @description A key needs the scope `builds:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listBuilds"];
         put?: never;
-        /** Make a build */
+        /**
+         * Make a build
+         * @description A key needs the scope `builds:write`. Roles: coordinator. For what is their own or shared: member. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createBuild"];
         delete?: never;
         options?: never;
@@ -60,10 +280,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List what is held for a build */
+        /**
+         * List what is held for a build
+         * @description A key needs the scope `stock:read`. Roles: coordinator, storekeeper and safety lead. For what is their own or shared: member. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listClaims"];
         put?: never;
-        /** Hold a thing of the pile for a build */
+        /**
+         * Hold a thing of the pile for a build
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. For what is their own or shared: member. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createClaim"];
         delete?: never;
         options?: never;
@@ -78,11 +304,17 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one claim that is not released */
+        /**
+         * Show one claim that is not released
+         * @description A key needs the scope `stock:read`. Roles: coordinator, storekeeper and safety lead. For what is their own or shared: member. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getClaim"];
         put?: never;
         post?: never;
-        /** Give a held thing back to the pile */
+        /**
+         * Give a held thing back to the pile
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. For what is their own or shared: member.
+         */
         delete: operations["releaseClaim"];
         options?: never;
         head?: never;
@@ -96,14 +328,20 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one build */
+        /**
+         * Show one build
+         * @description A key needs the scope `builds:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getBuild"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** Change a build */
+        /**
+         * Change a build
+         * @description A key needs the scope `builds:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         patch: operations["updateBuild"];
         trace?: never;
     };
@@ -116,8 +354,139 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Put a build away without losing it */
+        /**
+         * Put a build away without losing it
+         * @description A key needs the scope `builds:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["archiveBuild"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/hazards": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show the warnings of the newest plan of a build
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getBuildHazards"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show who changed what between two revisions of the plan of a build
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getBuildHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/needs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show what a build needs, without what it costs
+         * @description A key needs the scope `plans:read`. Roles: coordinator and storekeeper. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getBuildNeeds"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the photos of a build
+         * @description A key needs the scope `builds:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listBuildPhotos"];
+        put?: never;
+        /**
+         * Add a photo of a build: the picture itself is the body
+         * @description A key needs the scope `builds:write`. For what is their own or shared: member and coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["createBuildPhoto"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/photos/{photoId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show what is known of one photo
+         * @description A key needs the scope `builds:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getBuildPhoto"];
+        put?: never;
+        post?: never;
+        /**
+         * Take a photo away for good
+         * @description A key needs the scope `builds:write`. For what is their own or shared: member and coordinator.
+         */
+        delete: operations["removeBuildPhoto"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/photos/{photoId}/file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Fetch the picture
+         * @description A key needs the scope `builds:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getBuildPhotoFile"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -133,8 +502,31 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Bring an archived build back */
+        /**
+         * Bring an archived build back
+         * @description A key needs the scope `builds:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["restoreBuild"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/builds/{id}/totals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show what a build costs, without what it is
+         * @description A key needs the scope `plans:read`. Roles: coordinator and treasurer. For what is their own or shared: member. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getBuildTotals"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -148,7 +540,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Find the stations nearest to a place */
+        /**
+         * Find the stations nearest to a place
+         * @description A key needs the scope `sites:read`. Roles: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["listClimateStations"];
         put?: never;
         post?: never;
@@ -165,7 +560,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one station's climate */
+        /**
+         * Show one station's climate
+         * @description A key needs the scope `sites:read`. Roles: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getClimateStation"];
         put?: never;
         post?: never;
@@ -182,10 +580,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List documents, oldest first */
+        /**
+         * List documents, oldest first
+         * @description A key needs the scope `documents:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listDocuments"];
         put?: never;
-        /** Have a finished plan set for printing */
+        /**
+         * Have a finished plan set for printing
+         * @description A key needs the scope `documents:write`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send an `Idempotency-Key`, and a repeat makes nothing twice. Answers 202 with the address to ask at, or the finished thing when it is done within the wait that `Prefer` asks for.
+         */
         post: operations["createDocument"];
         delete?: never;
         options?: never;
@@ -200,7 +604,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show the state of one document */
+        /**
+         * Show the state of one document
+         * @description A key needs the scope `documents:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getDocument"];
         put?: never;
         post?: never;
@@ -217,7 +624,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Fetch the PDF */
+        /**
+         * Fetch the PDF
+         * @description A key needs the scope `documents:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getDocumentFile"];
         put?: never;
         post?: never;
@@ -234,10 +644,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List the rates of the garden */
+        /**
+         * List the rates of the garden
+         * @description A key needs the scope `prices:read`. Roles: member, coordinator and treasurer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listExchangeRates"];
         put?: never;
-        /** Note a rate between two currencies */
+        /**
+         * Note a rate between two currencies
+         * @description A key needs the scope `prices:write`. Roles: coordinator and treasurer. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createExchangeRate"];
         delete?: never;
         options?: never;
@@ -252,7 +668,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one rate */
+        /**
+         * Show one rate
+         * @description A key needs the scope `prices:read`. Roles: member, coordinator and treasurer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getExchangeRate"];
         put?: never;
         post?: never;
@@ -271,7 +690,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Make a garden with its first key, which is shown this once */
+        /**
+         * Make a garden: the operator with a first key, which is shown this once; a signed-in person as its coordinator
+         * @description The operator token opens it. Whoever is signed in may call it. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createGarden"];
         delete?: never;
         options?: never;
@@ -286,15 +708,189 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show the garden of this key */
+        /**
+         * Show the garden of this key
+         * @description A key needs the scope `garden:read`. Roles: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getGarden"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** Change the garden of this key */
+        /**
+         * Change the garden of this key
+         * @description A key needs the scope `garden:admin`. Roles: coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         patch: operations["updateGarden"];
+        trace?: never;
+    };
+    "/v1/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List who changed what in the garden, oldest first
+         * @description A key needs the scope `garden:admin`. Roles: coordinator. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the invitations of the garden
+         * @description A key needs the scope `members:write`. Roles: coordinator. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listInvitations"];
+        put?: never;
+        /**
+         * Invite somebody by mail; open for seven days
+         * @description A key needs the scope `members:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["createInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/invitations/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show one invitation
+         * @description A key needs the scope `members:write`. Roles: coordinator. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getInvitation"];
+        put?: never;
+        post?: never;
+        /**
+         * Take an invitation back
+         * @description A key needs the scope `members:write`. Roles: coordinator.
+         */
+        delete: operations["revokeInvitation"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/invitations/redeem": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Join the garden that you were invited to
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["redeemInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/jobs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List jobs, oldest first
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listJobs"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/jobs/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show how far a job is
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getJob"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/jobs/{id}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Call a job off; once it has ended this changes nothing
+         * @description A key needs the scope `plans:write`. Roles: coordinator. For what is their own or shared: member, safety lead and extension volunteer.
+         */
+        post: operations["cancelJob"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/jobs/{id}/events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Follow a job by server-sent events: "progress" at each change, "end" at last
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["streamJobEvents"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/v1/keys": {
@@ -304,10 +900,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List the keys of the garden, without the keys themselves */
+        /**
+         * List the keys of the garden, without the keys themselves
+         * @description A key needs the scope `garden:admin`. Roles: coordinator. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listKeys"];
         put?: never;
-        /** Make a key, which is shown this once */
+        /**
+         * Make a key, which is shown this once
+         * @description A key needs the scope `garden:admin`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createKey"];
         delete?: never;
         options?: never;
@@ -322,15 +924,181 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one key, without the key itself */
+        /**
+         * Show one key, without the key itself
+         * @description A key needs the scope `garden:admin`. Roles: coordinator. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getKey"];
         put?: never;
         post?: never;
-        /** Take a key back at once */
+        /**
+         * Take a key back at once
+         * @description A key needs the scope `garden:admin`. Roles: coordinator.
+         */
         delete: operations["revokeKey"];
         options?: never;
         head?: never;
         patch?: never;
+        trace?: never;
+    };
+    "/v1/members": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the members of the garden
+         * @description A key needs the scope `members:read`. Roles: member, coordinator, treasurer, storekeeper and safety lead. For what is their own or shared: extension volunteer and funder. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listMembers"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/members/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show one member
+         * @description A key needs the scope `members:read`. Roles: member, coordinator, treasurer, storekeeper and safety lead. For what is their own or shared: extension volunteer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getMember"];
+        put?: never;
+        post?: never;
+        /**
+         * Leave the garden, or remove a member
+         * @description A key needs the scope `members:write`. Roles: coordinator. For what is their own or shared: member, treasurer, storekeeper, safety lead, extension volunteer and funder.
+         */
+        delete: operations["removeMember"];
+        options?: never;
+        head?: never;
+        /**
+         * Change what a member is called and is
+         * @description A key needs the scope `members:write`. Roles: coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
+        patch: operations["updateMember"];
+        trace?: never;
+    };
+    "/v1/members/{id}/shared-details": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What a member has agreed to share with you
+         * @description Roles: member, coordinator, treasurer, storekeeper, safety lead and extension volunteer. Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getSharedDetails"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/members/me/consents": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What you have agreed to in this garden, and in which words
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["listConsents"];
+        put?: never;
+        /**
+         * Agree to one purpose
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it.
+         */
+        post: operations["giveConsent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/members/me/consents/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everything you agreed to and took back, oldest first
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listConsentHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/members/me/consents/withdrawals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take back what you agreed to
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it.
+         */
+        post: operations["withdrawConsent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/members/me/private-details": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show your private details in this garden
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getPrivateDetails"];
+        put?: never;
+        post?: never;
+        /**
+         * Take your private details away for good
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it.
+         */
+        delete: operations["removePrivateDetails"];
+        options?: never;
+        head?: never;
+        /**
+         * Change your private details; kept sealed, seen by you alone unless you agree to more
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
+        patch: operations["updatePrivateDetails"];
         trace?: never;
     };
     "/v1/openapi.json": {
@@ -340,10 +1108,93 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** This description, as OpenAPI 3.1 */
+        /**
+         * This description, as OpenAPI 3.1
+         * @description Needs no credentials.
+         */
         get: operations["getOpenApi"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/overview/builds": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List every build of the garden in a few words: name, kind, state
+         * @description A key needs the scope `builds:read`. Roles: member, coordinator, treasurer, storekeeper, safety lead and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listBuildSummaries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/overview/totals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show sums over the garden that name nobody
+         * @description A key needs the scope `plans:read`. Roles: coordinator, treasurer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getGardenTotals"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/password-resets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Ask for a mail that lets you set a new password
+         * @description Needs no credentials.
+         */
+        post: operations["createPasswordReset"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/password-resets/redeem": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Set a new password with the code of the mail; all sessions end
+         * @description Needs no credentials.
+         */
+        post: operations["redeemPasswordReset"];
         delete?: never;
         options?: never;
         head?: never;
@@ -357,10 +1208,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List revisions, oldest first */
+        /**
+         * List revisions, oldest first
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listPlans"];
         put?: never;
-        /** Ask for a new revision of the plan of a build */
+        /**
+         * Ask for a new revision of the plan of a build
+         * @description A key needs the scope `plans:write`. For what is their own or shared: member and coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice. Answers 202 with the address to ask at, or the finished thing when it is done within the wait that `Prefer` asks for.
+         */
         post: operations["createPlan"];
         delete?: never;
         options?: never;
@@ -375,7 +1232,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one revision: its state, and what has gathered beside it */
+        /**
+         * Show one revision: its state, and what has gathered beside it
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getPlan"];
         put?: never;
         post?: never;
@@ -392,11 +1252,37 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List what was really built */
+        /**
+         * List what was really built
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listAsBuilt"];
         put?: never;
-        /** Note what was really built */
+        /**
+         * Note what was really built
+         * @description A key needs the scope `plans:write`. Roles: safety lead. For what is their own or shared: member and coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createAsBuilt"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/plans/{id}/calendar.ics": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The work days of a plan as a calendar
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["exportCalendar"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -410,8 +1296,31 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show what a revision was computed from */
+        /**
+         * Show what a revision was computed from
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getPlanInputs"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/plans/{id}/materials.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * What a plan needs, takes from the pile and buys, as CSV
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["exportMaterials"];
         put?: never;
         post?: never;
         delete?: never;
@@ -427,7 +1336,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show the finished plan */
+        /**
+         * Show the finished plan
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getPlanResult"];
         put?: never;
         post?: never;
@@ -446,7 +1358,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Say that a plan was looked at */
+        /**
+         * Say that a plan was looked at
+         * @description A key needs the scope `plans:review`. Roles: coordinator and safety lead. For what is their own or shared: extension volunteer. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createReview"];
         delete?: never;
         options?: never;
@@ -461,11 +1376,37 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List the prices of the garden */
+        /**
+         * List the prices of the garden
+         * @description A key needs the scope `prices:read`. Roles: member, coordinator and treasurer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listPrices"];
         put?: never;
-        /** Make a price */
+        /**
+         * Make a price
+         * @description A key needs the scope `prices:write`. Roles: coordinator and treasurer. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createPrice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/prices.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * All prices as CSV
+         * @description A key needs the scope `prices:read`. Roles: member, coordinator and treasurer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["exportPrices"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -479,14 +1420,20 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one price */
+        /**
+         * Show one price
+         * @description A key needs the scope `prices:read`. Roles: member, coordinator and treasurer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getPrice"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** Change a price */
+        /**
+         * Change a price
+         * @description A key needs the scope `prices:write`. Roles: coordinator and treasurer. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         patch: operations["updatePrice"];
         trace?: never;
     };
@@ -499,7 +1446,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Put a price away without losing it */
+        /**
+         * Put a price away without losing it
+         * @description A key needs the scope `prices:write`. Roles: coordinator and treasurer. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["archivePrice"];
         delete?: never;
         options?: never;
@@ -516,7 +1466,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Bring an archived price back */
+        /**
+         * Bring an archived price back
+         * @description A key needs the scope `prices:write`. Roles: coordinator and treasurer. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["restorePrice"];
         delete?: never;
         options?: never;
@@ -531,7 +1484,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Every problem this API can answer with */
+        /**
+         * Every problem this API can answer with
+         * @description Needs no credentials.
+         */
         get: operations["listProblems"];
         put?: never;
         post?: never;
@@ -548,11 +1504,82 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** What one problem means and what can be done about it */
+        /**
+         * What one problem means and what can be done about it
+         * @description Needs no credentials.
+         */
         get: operations["getProblem"];
         put?: never;
         post?: never;
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List your open sessions
+         * @description Whoever is signed in may call it. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listSessions"];
+        put?: never;
+        /**
+         * Sign in
+         * @description Needs no credentials.
+         */
+        post: operations["createSession"];
+        /**
+         * Sign out everywhere else
+         * @description Whoever is signed in may call it.
+         */
+        delete: operations["endOtherSessions"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/sessions/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * End one of your sessions
+         * @description Whoever is signed in may call it.
+         */
+        delete: operations["endSession"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/sessions/current": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /**
+         * Sign out
+         * @description Whoever is signed in may call it.
+         */
+        delete: operations["endCurrentSession"];
         options?: never;
         head?: never;
         patch?: never;
@@ -565,11 +1592,37 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List the sites of the garden */
+        /**
+         * List the sites of the garden
+         * @description A key needs the scope `sites:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listSites"];
         put?: never;
-        /** Make a site */
+        /**
+         * Make a site
+         * @description A key needs the scope `sites:write`. Roles: coordinator. For what is their own or shared: member. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createSite"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/sites.geojson": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The sites as GeoJSON
+         * @description A key needs the scope `sites:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["exportSites"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -583,14 +1636,20 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one site */
+        /**
+         * Show one site
+         * @description A key needs the scope `sites:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getSite"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** Change a site */
+        /**
+         * Change a site
+         * @description A key needs the scope `sites:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         patch: operations["updateSite"];
         trace?: never;
     };
@@ -603,7 +1662,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Put a site away without losing it */
+        /**
+         * Put a site away without losing it
+         * @description A key needs the scope `sites:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["archiveSite"];
         delete?: never;
         options?: never;
@@ -620,8 +1682,95 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Bring an archived site back */
+        /**
+         * Bring an archived site back
+         * @description A key needs the scope `sites:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["restoreSite"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/spending": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what was asked for, and what was decided
+         * @description A key needs the scope `spending:read`. Roles: coordinator and treasurer. For what is their own or shared: member. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listSpendRequests"];
+        put?: never;
+        /**
+         * Ask to spend money
+         * @description A key needs the scope `spending:write`. For what is their own or shared: member, coordinator and treasurer. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["createSpendRequest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/spending/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show one request
+         * @description A key needs the scope `spending:read`. Roles: coordinator and treasurer. For what is their own or shared: member. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getSpendRequest"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/spending/{id}/decision": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Approve or refuse what somebody else asked for, up to the limit of one’s role
+         * @description Roles: coordinator and treasurer. Whoever is signed in may call it. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
+        post: operations["decideSpendRequest"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/spending/{id}/withdrawal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take back what one asked for
+         * @description A key needs the scope `spending:write`. For what is their own or shared: member, coordinator and treasurer. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
+        post: operations["withdrawSpendRequest"];
         delete?: never;
         options?: never;
         head?: never;
@@ -635,11 +1784,37 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List what lies on the pile */
+        /**
+         * List what lies on the pile
+         * @description A key needs the scope `stock:read`. Roles: member, coordinator, storekeeper and safety lead. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listStock"];
         put?: never;
-        /** Take one thing into the pile */
+        /**
+         * Take one thing into the pile
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createStockItem"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/stock.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * The whole pile as CSV
+         * @description A key needs the scope `stock:read`. Roles: member, coordinator, storekeeper and safety lead. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["exportStock"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -653,14 +1828,20 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one thing */
+        /**
+         * Show one thing
+         * @description A key needs the scope `stock:read`. Roles: member, coordinator, storekeeper and safety lead. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getStockItem"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** Change a thing */
+        /**
+         * Change a thing
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         patch: operations["updateStockItem"];
         trace?: never;
     };
@@ -673,8 +1854,79 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Put a thing away without losing it */
+        /**
+         * Put a thing away without losing it
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["archiveStockItem"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/stock/{id}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List the photos of a thing on the pile
+         * @description A key needs the scope `stock:read`. Roles: member, coordinator, storekeeper and safety lead. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listStockPhotos"];
+        put?: never;
+        /**
+         * Add a photo of a thing on the pile: the picture itself is the body
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["createStockPhoto"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/stock/{id}/photos/{photoId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show what is known of one photo
+         * @description A key needs the scope `stock:read`. Roles: member, coordinator, storekeeper and safety lead. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getStockPhoto"];
+        put?: never;
+        post?: never;
+        /**
+         * Take a photo away for good
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper.
+         */
+        delete: operations["removeStockPhoto"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/stock/{id}/photos/{photoId}/file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Fetch the picture
+         * @description A key needs the scope `stock:read`. Roles: member, coordinator, storekeeper and safety lead. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getStockPhotoFile"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -690,7 +1942,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Bring an archived thing back */
+        /**
+         * Bring an archived thing back
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["restoreStockItem"];
         delete?: never;
         options?: never;
@@ -707,7 +1962,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Take up to 200 things into the pile together */
+        /**
+         * Take up to 200 things into the pile together
+         * @description A key needs the scope `stock:write`. Roles: coordinator and storekeeper. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createStockIntake"];
         delete?: never;
         options?: never;
@@ -722,10 +1980,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List the structures of the garden */
+        /**
+         * List the structures of the garden
+         * @description A key needs the scope `structures:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Gives one page; follow `next` or the `Link` header for more.
+         */
         get: operations["listStructures"];
         put?: never;
-        /** Make a structure */
+        /**
+         * Make a structure
+         * @description A key needs the scope `structures:write`. Roles: coordinator. For what is their own or shared: member. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
         post: operations["createStructure"];
         delete?: never;
         options?: never;
@@ -740,14 +2004,20 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Show one structure */
+        /**
+         * Show one structure
+         * @description A key needs the scope `structures:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
         get: operations["getStructure"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** Change a structure */
+        /**
+         * Change a structure
+         * @description A key needs the scope `structures:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         patch: operations["updateStructure"];
         trace?: never;
     };
@@ -760,7 +2030,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Put a structure away without losing it */
+        /**
+         * Put a structure away without losing it
+         * @description A key needs the scope `structures:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["archiveStructure"];
         delete?: never;
         options?: never;
@@ -777,7 +2050,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Bring an archived structure back */
+        /**
+         * Bring an archived structure back
+         * @description A key needs the scope `structures:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
         post: operations["restoreStructure"];
         delete?: never;
         options?: never;
@@ -789,6 +2065,64 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        Account: {
+            /** Format: date-time */
+            createdAt: string;
+            email: string;
+            emailConfirmed: boolean;
+            /** Format: uuid */
+            id: string;
+            locale: string;
+            name: string;
+            secondFactor: boolean;
+            /** Format: date-time */
+            updatedAt: string;
+            /** Format: int32 */
+            version: number;
+        };
+        AccountEvent: {
+            /** @description For example session.create or password.change */
+            action: string;
+            /** Format: date-time */
+            at: string;
+            /** Format: uuid */
+            id: string;
+            requestId: string | null;
+        };
+        AccountGarden: {
+            archived: boolean;
+            /** Format: uuid */
+            gardenId: string;
+            gardenName: string;
+            /** Format: date-time */
+            joinedAt: string;
+            /** Format: uuid */
+            memberId: string;
+            roles: string[];
+        };
+        /** @description Merge patch (RFC 7396): only the fields to change. */
+        AccountPatch: {
+            /**
+             * @description Language of mail and pages
+             * @example en-GB
+             */
+            locale?: string;
+            /** @description What others call you */
+            name?: string;
+        };
+        AnchorPatch: {
+            ballastIsWater?: boolean;
+            ballastKg?: number | string | "unknown";
+            depthM?: number | string | "unknown";
+            diameterM?: number | string | "unknown";
+            installTorqueNm?: number | string | "unknown";
+            /** @enum {string} */
+            kind?: "none" | "drivenPipe" | "auger" | "concretePier" | "ballast" | "groundPost";
+            /** Format: int32 */
+            perPostCount?: number;
+            /** @description Measured by a pull check on this ground */
+            pulledToN?: number | string | "unknown";
+        };
         AnchorRequest: {
             ballastIsWater: boolean;
             ballastKg: number | string | "unknown";
@@ -797,6 +2131,7 @@ export interface components {
             installTorqueNm: number | string | "unknown";
             /** @enum {string} */
             kind: "none" | "drivenPipe" | "auger" | "concretePier" | "ballast" | "groundPost";
+            /** Format: int32 */
             perPostCount: number;
             /** @description Measured by a pull check on this ground */
             pulledToN: number | string | "unknown";
@@ -834,6 +2169,29 @@ export interface components {
             /** Format: date */
             observedOn: string;
             remark?: string | null;
+        };
+        BegunSecondFactor: {
+            /** @description Shared secret in base 32, to be typed by hand. Shown this once. */
+            secret: string;
+            /** @description The same for an authenticator app, to be shown as a QR code */
+            uri: string;
+        };
+        /** @description The cap may be zero: an all-reclaimed build can keep it. Null means that no cap is set. */
+        BudgetPatch: {
+            capMinor?: number | null;
+            /** @description Share of bought materials; null takes the default */
+            consumablesFrac?: number | string | null;
+            consumablesReason?: string | null;
+            contingencyFrac?: number | string | null;
+            contingencyReason?: string | null;
+            /**
+             * @description ISO 4217 code
+             * @example EUR
+             */
+            currency?: string;
+            /** @description Rates for this build alone, beside the garden's own */
+            exchangeRates?: components["schemas"]["ExchangeRateRequest"][] | null;
+            inKind?: components["schemas"]["InKindRequest"][];
         };
         /** @description The cap may be zero: an all-reclaimed build can keep it. Null means that no cap is set. */
         BudgetRequest: {
@@ -877,6 +2235,7 @@ export interface components {
                     label: string;
                     value: {
                         currency: string;
+                        /** Format: int64 */
                         minor: number;
                     };
                 }[];
@@ -886,12 +2245,15 @@ export interface components {
             crew: {
                 /** @enum {string} */
                 experience: "novice" | "mixed" | "skilled";
+                /** Format: int32 */
                 people: number;
                 startOn: string | null;
             };
             /** Format: uuid */
             id: string;
             name: string;
+            ownerMemberId: string | null;
+            shared: boolean;
             /** Format: uuid */
             siteId: string;
             /** Format: uuid */
@@ -900,6 +2262,7 @@ export interface components {
             updatedAt: string;
             variantLabel: string | null;
             variantOf: string | null;
+            /** Format: int32 */
             version: number;
             wishes: {
                 crops: ("lettuce" | "spinach" | "kale" | "pea" | "radish" | "carrot" | "onion" | "broccoli" | "potato" | "tomato" | "pepper" | "cucumber" | "bean" | "basil")[];
@@ -910,11 +2273,88 @@ export interface components {
                 ventsOpenedBy: "nobody" | "someoneAtNine" | "someoneAllDay";
             };
         };
+        BuildHazards: {
+            /** Format: uuid */
+            buildId: string;
+            notes: {
+                beforeTask?: string;
+                code: string;
+                params: {
+                    [key: string]: number | string | boolean | string[];
+                };
+                /** @enum {string} */
+                room: "geometry" | "climate" | "thermal" | "wind" | "snow" | "anchorage" | "fastening" | "cutting" | "takeoff" | "budget" | "schedule" | "safety";
+                /** @enum {string} */
+                severity: "stop" | "care" | "ask" | "note";
+                subject?: string;
+            }[];
+            /** Format: uuid */
+            planId: string;
+            reviewBlocked: boolean;
+            /** Format: int32 */
+            revision: number;
+        };
+        BuildHistory: {
+            changes: {
+                /** @description The value of the later revision; null where there is none */
+                after: unknown;
+                /** @description The value of the earlier revision; null where there was none */
+                before: unknown;
+                /** @description JSON Pointer into the inputs of the plan; members of a list are named by their id or tag */
+                pointer: string;
+            }[];
+            entries: components["schemas"]["HistoryEntry"][];
+            from: {
+                by: string | null;
+                /** Format: date-time */
+                createdAt: string;
+                /** Format: uuid */
+                planId: string;
+                /** Format: int32 */
+                revision: number;
+            };
+            more: boolean;
+            to: {
+                by: string | null;
+                /** Format: date-time */
+                createdAt: string;
+                /** Format: uuid */
+                planId: string;
+                /** Format: int32 */
+                revision: number;
+            };
+        };
+        BuildNeeds: {
+            /** Format: uuid */
+            buildId: string;
+            needs: {
+                /** @enum {string} */
+                group: "frame" | "film" | "timber" | "openings" | "anchors" | "fixings" | "ground" | "water" | "sundries";
+                lineId: string;
+                mark: string | null;
+                /** @enum {string} */
+                material: "frame.tubeSet" | "film.greenhouse" | "film.utility" | "film.innerCover" | "batten.19x38" | "board.38x89" | "board.38x140" | "sill.89x140" | "screw.batten" | "screw.tube" | "screw.framing" | "strap.tube" | "anchor.auger" | "anchor.pipe" | "anchor.concreteBag" | "anchor.sandbag" | "brace.cable" | "tape.contact" | "paint.white" | "door" | "door.hardware" | "window" | "window.hardware" | "vent.panel" | "seal.strip" | "mesh.rodent" | "gravel" | "fabric.ground" | "barrel.water" | "rope" | "thermometer.minMax" | "shade.cloth" | "consumables" | "contingency";
+                /** @description net amount, in `unit` */
+                need: number;
+                tags: string[];
+                toBuy: number;
+                /** @enum {string} */
+                unit: "each" | "m" | "m2" | "m3" | "L" | "kg" | "set" | "lump";
+                /** @description need with waste, in `unit` */
+                wanted: number;
+            }[];
+            /** Format: uuid */
+            planId: string;
+            /** Format: int32 */
+            revision: number;
+        };
         /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
         BuildPatch: {
-            budget?: components["schemas"]["BudgetRequest"];
-            crew?: components["schemas"]["CrewRequest"];
+            budget?: components["schemas"]["BudgetPatch"];
+            crew?: components["schemas"]["CrewPatch"];
             name?: string;
+            /** @description Whether the other members see it and a coordinator may change it; left out: no */
+            shared?: boolean | null;
             /** Format: uuid */
             siteId?: string;
             /** Format: uuid */
@@ -923,13 +2363,15 @@ export interface components {
             variantLabel?: string | null;
             /** @description The build that this one is a variant of */
             variantOf?: string | null;
-            wishes?: components["schemas"]["WishesRequest"];
+            wishes?: components["schemas"]["WishesPatch"];
         };
         /** @description A member’s build: a site, a structure, wishes, a crew and a budget. Variants of a build stand side by side. */
         BuildRequest: {
             budget: components["schemas"]["BudgetRequest"];
             crew: components["schemas"]["CrewRequest"];
             name: string;
+            /** @description Whether the other members see it and a coordinator may change it; left out: no */
+            shared?: boolean | null;
             /** Format: uuid */
             siteId: string;
             /** Format: uuid */
@@ -940,9 +2382,42 @@ export interface components {
             variantOf?: string | null;
             wishes: components["schemas"]["WishesRequest"];
         };
+        BuildSummary: {
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            name: string;
+            ownerMemberId: string | null;
+            revision: number | null;
+            shared: boolean;
+            stale: boolean;
+            /** @enum {string} */
+            state: "unplanned" | "computing" | "failed" | "planned" | "reviewed";
+        };
+        BuildTotals: {
+            /** Format: uuid */
+            buildId: string;
+            capMinor: number | null;
+            /** Format: int64 */
+            cashMinor: number;
+            currency: string;
+            /** Format: int64 */
+            inKindMinor: number;
+            /** Format: int64 */
+            overCapMinor: number;
+            /** Format: uuid */
+            planId: string;
+            /** Format: int64 */
+            reclaimedMinor: number;
+            /** Format: int32 */
+            revision: number;
+            /** Format: int32 */
+            unpricedCount: number;
+        };
         Claim: {
             /** Format: uuid */
             buildId: string;
+            /** Format: int32 */
             count: number;
             /** Format: date-time */
             createdAt: string;
@@ -952,10 +2427,10 @@ export interface components {
             stockId: string;
             tag: string;
         };
-        /** @description A refusal that also tells who holds the thing and what could be taken instead. Other conflicts have none of these members. */
-        ClaimProblem: {
+        ClaimProblem: components["schemas"]["Problem"] & {
             /** @description Free things of the same kind, nearest in size first */
             alternatives?: {
+                /** Format: int32 */
                 freeCount: number;
                 /** @enum {string} */
                 grade: "A" | "B" | "C" | "X";
@@ -964,22 +2439,98 @@ export interface components {
                 tag: string;
                 widthMm: number | null;
             }[];
-            /** @description How many pieces of it nobody holds */
+            /**
+             * Format: int32
+             * @description How many pieces of it nobody holds
+             */
             freeCount?: number;
             /** @description The builds that hold it, oldest claim first */
             holders?: {
                 /** Format: uuid */
                 buildId: string;
+                /** Format: int32 */
                 count: number;
                 /** Format: date-time */
                 since: string;
             }[];
-        } & components["schemas"]["Problem"];
+        };
         /** @description Holds a thing from the pile for a build. */
         ClaimRequest: {
             /** @description How many pieces of a lot; all that are free when left out */
             count?: number | null;
             tag: string;
+        };
+        /** @description The code of the mail and the password of the sign-up: who reads the mail is who chose the password. */
+        ConfirmRequest: {
+            /**
+             * @description Code that came by mail
+             * @example q3Xb0nYl1o7V5c2Jm8Rk4sTf6uWzA9eDgHiKpLxNvBw
+             */
+            code: string;
+            /** @description The password of the sign-up */
+            password: string;
+        };
+        Consent: {
+            /** @description The words that were agreed to, which may be older */
+            agreedWording: {
+                text: string;
+                /** Format: int32 */
+                version: number;
+            } | null;
+            given: boolean;
+            /** @enum {string} */
+            purpose: "exactLocation" | "photoRelease" | "contactSharing" | "healthToLeader" | "shareWithExtension" | "nameOnPrint";
+            since: string | null;
+            /** @description The words of today */
+            wording: {
+                text: string;
+                /** Format: int32 */
+                version: number;
+            };
+        };
+        ConsentEntry: {
+            /** Format: date-time */
+            at: string;
+            given: boolean;
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            purpose: "exactLocation" | "photoRelease" | "contactSharing" | "healthToLeader" | "shareWithExtension" | "nameOnPrint";
+            wording: {
+                text: string;
+                /** Format: int32 */
+                version: number;
+            };
+        };
+        /** @description Says yes to one purpose, in the words that the list shows. */
+        ConsentRequest: {
+            /** @enum {string} */
+            purpose: "exactLocation" | "photoRelease" | "contactSharing" | "healthToLeader" | "shareWithExtension" | "nameOnPrint";
+            /**
+             * Format: int32
+             * @description Number of the wording that was read
+             */
+            wordingVersion: number;
+        };
+        Consents: {
+            items: components["schemas"]["Consent"][];
+        };
+        ConsentWithdrawal: {
+            /** @enum {string} */
+            purpose: "exactLocation" | "photoRelease" | "contactSharing" | "healthToLeader" | "shareWithExtension" | "nameOnPrint";
+        };
+        CoverPatch: {
+            ageY?: number | string | "unknown";
+            /** @enum {string} */
+            film?: "polyethylene" | "polyethyleneInfrared" | "utility" | "found";
+            /** @description A row cover over the crop on cold nights */
+            innerCover?: boolean;
+            rollWidthM?: number | string;
+            secondFilm?: boolean;
+            shadeFrac?: number | string;
+            thicknessMm?: number | string;
+            /** @description Extra film at each edge to roll round a batten */
+            wrapM?: number | string;
         };
         CoverRequest: {
             ageY: number | string | "unknown";
@@ -994,9 +2545,17 @@ export interface components {
             /** @description Extra film at each edge to roll round a batten */
             wrapM: number | string;
         };
+        CrewPatch: {
+            /** @enum {string} */
+            experience?: "novice" | "mixed" | "skilled";
+            /** Format: int32 */
+            people?: number;
+            startOn?: string | null;
+        };
         CrewRequest: {
             /** @enum {string} */
             experience: "novice" | "mixed" | "skilled";
+            /** Format: int32 */
             people: number;
             startOn: string | null;
         };
@@ -1042,6 +2601,7 @@ export interface components {
         };
         Garden: {
             archivedAt: string | null;
+            coordinatorLimitMinor: number | null;
             /** Format: date-time */
             createdAt: string;
             currency: string;
@@ -1050,14 +2610,18 @@ export interface components {
             invented: boolean;
             locale: string;
             name: string;
+            treasurerLimitMinor: number | null;
             /** @enum {string} */
             unitSystem: "metric" | "us";
             /** Format: date-time */
             updatedAt: string;
+            /** Format: int32 */
             version: number;
         };
         /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
         GardenPatch: {
+            /** @description What a coordinator may approve alone, in minor units of the currency; left out or null: no limit */
+            coordinatorLimitMinor?: number | null;
             /**
              * @description ISO 4217 code
              * @example EUR
@@ -1069,10 +2633,14 @@ export interface components {
              */
             locale?: string;
             name?: string;
+            /** @description What a treasurer may approve alone; left out or null: no limit */
+            treasurerLimitMinor?: number | null;
             /** @enum {string} */
             unitSystem?: "metric" | "us";
         };
         GardenRequest: {
+            /** @description What a coordinator may approve alone, in minor units of the currency; left out or null: no limit */
+            coordinatorLimitMinor?: number | null;
             /**
              * @description ISO 4217 code
              * @example EUR
@@ -1088,8 +2656,60 @@ export interface components {
              */
             locale: string;
             name: string;
+            /** @description What a treasurer may approve alone; left out or null: no limit */
+            treasurerLimitMinor?: number | null;
             /** @enum {string} */
             unitSystem: "metric" | "us";
+        };
+        GardenTotals: {
+            builds: {
+                /** Format: int32 */
+                computing: number;
+                /** Format: int32 */
+                failed: number;
+                /** Format: int32 */
+                planned: number;
+                /** Format: int32 */
+                reviewed: number;
+                /** Format: int32 */
+                unplanned: number;
+            };
+            hours: {
+                highH: number;
+                likelyH: number;
+                lowH: number;
+            };
+            money: {
+                /** Format: int32 */
+                buildCount: number;
+                /** Format: int64 */
+                cashMinor: number;
+                currency: string;
+                /** Format: int64 */
+                inKindMinor: number;
+                /** Format: int64 */
+                reclaimedMinor: number;
+            }[];
+        };
+        HistoryEntry: {
+            action: string;
+            /** Format: date-time */
+            at: string;
+            by: string | null;
+            /** Format: uuid */
+            id: string;
+            keyId: string | null;
+            memberId: string | null;
+            /** Format: uuid */
+            objectId: string;
+            objectType: string;
+        };
+        HostWallPatch: {
+            heightM?: number | string;
+            /** @enum {string} */
+            material?: "masonry" | "timber" | "unknown";
+            /** @enum {string} */
+            roofShedsOntoIt?: "yes" | "no" | "unknown";
         };
         HostWallRequest: {
             heightM: number | string;
@@ -1102,6 +2722,77 @@ export interface components {
             label: string;
             value: components["schemas"]["MoneyRequest"];
         };
+        Invitation: {
+            acceptedMemberId: string | null;
+            /** Format: date-time */
+            createdAt: string;
+            /** @description Null once the invitation is over */
+            email: string | null;
+            /** Format: date-time */
+            expiresAt: string;
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            invitedById: string;
+            roles: ("member" | "coordinator" | "treasurer" | "storekeeper" | "safetyLead" | "extensionVolunteer" | "funder")[];
+            /** @enum {string} */
+            state: "open" | "accepted" | "revoked" | "expired";
+        };
+        InvitationRedemption: {
+            /**
+             * @description Code that came by mail
+             * @example q3Xb0nYl1o7V5c2Jm8Rk4sTf6uWzA9eDgHiKpLxNvBw
+             */
+            code: string;
+        };
+        InvitationRequest: {
+            /**
+             * @description Mail address, without a name
+             * @example sorrel@example.org
+             */
+            email: string;
+            /** @description What the invited person will be in the garden: one role or more */
+            roles: ("member" | "coordinator" | "treasurer" | "storekeeper" | "safetyLead" | "extensionVolunteer" | "funder")[];
+        };
+        Job: {
+            /** Format: int32 */
+            attemptCount: number;
+            /** Format: date-time */
+            createdAt: string;
+            finishedAt: string | null;
+            /** Format: uuid */
+            id: string;
+            /** @description What is done, such as compute-plan or render-document; more kinds will come */
+            kind: string;
+            links: {
+                events: string;
+                result: string | null;
+                self: string;
+                subject: string | null;
+            };
+            problem: components["schemas"]["Problem"] | null;
+            /**
+             * Format: int32
+             * @description Hundredths of the way; never falls
+             */
+            progress: number;
+            stage: string | null;
+            startedAt: string | null;
+            /** @enum {string} */
+            state: "queued" | "running" | "succeeded" | "failed" | "cancelled";
+            subject: {
+                /** Format: uuid */
+                id: string;
+                type: string;
+            } | null;
+        };
+        JoinedGarden: {
+            /** Format: uuid */
+            gardenId: string;
+            /** Format: uuid */
+            memberId: string;
+            roles: ("member" | "coordinator" | "treasurer" | "storekeeper" | "safetyLead" | "extensionVolunteer" | "funder")[];
+        };
         Key: {
             /** Format: date-time */
             createdAt: string;
@@ -1112,18 +2803,52 @@ export interface components {
             name: string;
             prefix: string;
             revokedAt: string | null;
-            scopes: ("garden:read" | "garden:admin" | "sites:read" | "sites:write" | "structures:read" | "structures:write" | "stock:read" | "stock:write" | "prices:read" | "prices:write" | "builds:read" | "builds:write" | "plans:read" | "plans:write" | "plans:review" | "documents:read" | "documents:write")[];
+            scopes: ("garden:read" | "garden:admin" | "members:read" | "members:write" | "sites:read" | "sites:write" | "sites:exact" | "structures:read" | "structures:write" | "stock:read" | "stock:write" | "prices:read" | "prices:write" | "builds:read" | "builds:write" | "plans:read" | "plans:write" | "plans:review" | "spending:read" | "spending:write" | "documents:read" | "documents:write" | "webhooks:read" | "webhooks:write" | "exports:write" | "imports:write")[];
         };
         KeyRequest: {
             /** @description The key ends with the beginning of this day (UTC) */
             expiresOn?: string | null;
             /** @description Who or what uses the key; it is printed on plans made with it */
             name: string;
-            scopes: ("garden:read" | "garden:admin" | "sites:read" | "sites:write" | "structures:read" | "structures:write" | "stock:read" | "stock:write" | "prices:read" | "prices:write" | "builds:read" | "builds:write" | "plans:read" | "plans:write" | "plans:review" | "documents:read" | "documents:write")[];
+            scopes: ("garden:read" | "garden:admin" | "members:read" | "members:write" | "sites:read" | "sites:write" | "sites:exact" | "structures:read" | "structures:write" | "stock:read" | "stock:write" | "prices:read" | "prices:write" | "builds:read" | "builds:write" | "plans:read" | "plans:write" | "plans:review" | "spending:read" | "spending:write" | "documents:read" | "documents:write" | "webhooks:read" | "webhooks:write" | "exports:write" | "imports:write")[];
+        };
+        MeasuredRaftersPatch: {
+            leftM?: number | string;
+            rightM?: number | string;
         };
         MeasuredRaftersRequest: {
             leftM: number | string;
             rightM: number | string;
+        };
+        Member: {
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: uuid */
+            id: string;
+            leftAt: string | null;
+            name: string;
+            roles: ("member" | "coordinator" | "treasurer" | "storekeeper" | "safetyLead" | "extensionVolunteer" | "funder")[];
+            /** Format: date-time */
+            updatedAt: string;
+            /** Format: int32 */
+            version: number;
+        };
+        /** @description Merge patch (RFC 7396): only the fields to change. */
+        MemberPatch: {
+            /** @description What the garden calls the member */
+            name?: string;
+            /** @description What the member is in the garden: one role or more */
+            roles?: ("member" | "coordinator" | "treasurer" | "storekeeper" | "safetyLead" | "extensionVolunteer" | "funder")[];
+        };
+        /** @description Whole minor units (cents, pence) of one ISO 4217 currency. */
+        MoneyPatch: {
+            /**
+             * @description ISO 4217 code
+             * @example EUR
+             */
+            currency?: string;
+            /** Format: int64 */
+            minor?: number;
         };
         /** @description Whole minor units (cents, pence) of one ISO 4217 currency. */
         MoneyRequest: {
@@ -1132,6 +2857,7 @@ export interface components {
              * @example EUR
              */
             currency: string;
+            /** Format: int64 */
             minor: number;
         };
         NearStations: {
@@ -1149,7 +2875,7 @@ export interface components {
         };
         NewGarden: {
             garden: components["schemas"]["Garden"];
-            key: components["schemas"]["NewKey"];
+            key: components["schemas"]["NewKey"] | null;
         };
         NewKey: {
             /** Format: date-time */
@@ -1163,7 +2889,21 @@ export interface components {
             name: string;
             prefix: string;
             revokedAt: string | null;
-            scopes: ("garden:read" | "garden:admin" | "sites:read" | "sites:write" | "structures:read" | "structures:write" | "stock:read" | "stock:write" | "prices:read" | "prices:write" | "builds:read" | "builds:write" | "plans:read" | "plans:write" | "plans:review" | "documents:read" | "documents:write")[];
+            scopes: ("garden:read" | "garden:admin" | "members:read" | "members:write" | "sites:read" | "sites:write" | "sites:exact" | "structures:read" | "structures:write" | "stock:read" | "stock:write" | "prices:read" | "prices:write" | "builds:read" | "builds:write" | "plans:read" | "plans:write" | "plans:review" | "spending:read" | "spending:write" | "documents:read" | "documents:write" | "webhooks:read" | "webhooks:write" | "exports:write" | "imports:write")[];
+        };
+        NewSession: {
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            expiresAt: string;
+            /** Format: uuid */
+            id: string;
+            /** @description What the browser or program called itself */
+            label: string;
+            /** Format: date-time */
+            lastSeenAt: string;
+            /** @description Only where a token was asked for; null beside a cookie. Shown this once. */
+            token: string | null;
         };
         OpeningRequest: {
             /** @description Lower edge above the ground line */
@@ -1188,7 +2928,53 @@ export interface components {
             wall: "front" | "back" | "left" | "right";
             widthM: number | string;
         };
+        PasswordChangeRequest: {
+            /** @description Six digits of the second factor, or a recovery code */
+            code?: string | null;
+            /** @description 8 to 256 characters, 15 or more advised; taken exactly as it is sent. Common passwords and your own name are refused. */
+            newPassword: string;
+            /** @description The present password */
+            password: string;
+        };
+        PasswordResetRedemption: {
+            /**
+             * @description Code that came by mail
+             * @example q3Xb0nYl1o7V5c2Jm8Rk4sTf6uWzA9eDgHiKpLxNvBw
+             */
+            code: string;
+            /** @description 8 to 256 characters, 15 or more advised; taken exactly as it is sent. Common passwords and your own name are refused. */
+            password: string;
+        };
+        PasswordResetRequest: {
+            /**
+             * @description Mail address, without a name
+             * @example sorrel@example.org
+             */
+            email: string;
+        };
+        Photo: {
+            /** Format: int32 */
+            byteCount: number;
+            caption: string | null;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: int32 */
+            heightPixelCount: number;
+            /** Format: uuid */
+            id: string;
+            links: {
+                file: string;
+                self: string;
+            };
+            /** @enum {string} */
+            mediaType: "image/jpeg";
+            releaseOnFile: boolean;
+            showsPeople: boolean;
+            /** Format: int32 */
+            widthPixelCount: number;
+        };
         Plan: {
+            /** Format: int32 */
             asBuiltCount: number;
             /** Format: date */
             asOf: string;
@@ -1207,6 +2993,7 @@ export interface components {
             problem: components["schemas"]["Problem"] | null;
             reviewBlocked: boolean | null;
             reviews: components["schemas"]["Review"][];
+            /** Format: int32 */
             revision: number;
             stale: {
                 reason: string;
@@ -1282,6 +3069,7 @@ export interface components {
                     label: string;
                     value: {
                         currency: string;
+                        /** Format: int64 */
                         minor: number;
                     };
                 }[];
@@ -1294,12 +3082,37 @@ export interface components {
                 country: string;
                 credit: string;
                 distanceM: number;
+                frostDates?: {
+                    firstDayD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    lastDayD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    publisher: string;
+                    thresholdC: number;
+                } | null;
+                hourlyLow?: {
+                    coldShareFrac: number;
+                    /** Format: int32 */
+                    hoursCount: number;
+                    lowC: number;
+                    /** @enum {string} */
+                    years: "typical" | "real";
+                } | null;
                 /** @enum {string} */
                 kind: "means" | "normals";
                 /** @description January to December */
                 months: {
                     absoluteMinMeanC: number | null;
+                    nightDeviationK?: number | null;
                     precipitationMm: number | null;
+                    radiationMJPerM2?: number | null;
+                    relativeHumidityFrac?: number | null;
                     sunshineH: number | null;
                     tMaxC: number | null;
                     tMinC: number | null;
@@ -1315,6 +3128,7 @@ export interface components {
             crew: {
                 /** @enum {string} */
                 experience: "novice" | "mixed" | "skilled";
+                /** Format: int32 */
                 people: number;
                 startOn: string | null;
             };
@@ -1328,6 +3142,7 @@ export interface components {
                 packAmount: number;
                 packPrice: {
                     currency: string;
+                    /** Format: int64 */
                     minor: number;
                 };
                 pieceLengthM: number | null;
@@ -1339,9 +3154,11 @@ export interface components {
                 /** @enum {string} */
                 unit: "each" | "m" | "m2" | "m3" | "L" | "kg" | "set" | "lump";
             }[];
+            /** Format: int32 */
             revision: number;
             /** @constant */
             schemaVersion: 1;
+            /** Format: int64 */
             seed: number;
             site: {
                 elevationM: number;
@@ -1356,6 +3173,14 @@ export interface components {
                 longitudeDeg: number;
                 /** @enum {string} */
                 nearHilltop: "no" | "yes" | "unknown";
+                obstacles?: {
+                    /** @description from the plot to its middle, clockwise from north */
+                    bearingDeg: number;
+                    distanceM: number;
+                    /** @description above the ground of the plot */
+                    heightM: number;
+                    widthM: number;
+                }[];
                 /** @enum {string} */
                 permanentAnchors: "allowed" | "forbidden" | "unknown";
                 /** @description share of direct sun lost to neighbours and trees over the year */
@@ -1392,6 +3217,7 @@ export interface components {
             };
             stock: {
                 ageY: (number | "unknown") | null;
+                /** Format: int32 */
                 count: number;
                 /** @enum {string} */
                 grade: "A" | "B" | "C" | "X";
@@ -1404,6 +3230,7 @@ export interface components {
                 material: "frame.tubeSet" | "film.greenhouse" | "film.utility" | "film.innerCover" | "batten.19x38" | "board.38x89" | "board.38x140" | "sill.89x140" | "screw.batten" | "screw.tube" | "screw.framing" | "strap.tube" | "anchor.auger" | "anchor.pipe" | "anchor.concreteBag" | "anchor.sandbag" | "brace.cable" | "tape.contact" | "paint.white" | "door" | "door.hardware" | "window" | "window.hardware" | "vent.panel" | "seal.strip" | "mesh.rodent" | "gravel" | "fabric.ground" | "barrel.water" | "rope" | "thermometer.minMax" | "shade.cloth" | "consumables" | "contingency";
                 replacement: {
                     currency: string;
+                    /** Format: int64 */
                     minor: number;
                 } | null;
                 /** Format: uuid */
@@ -1425,6 +3252,7 @@ export interface components {
                     installTorqueNm: number | "unknown";
                     /** @enum {string} */
                     kind: "none" | "drivenPipe" | "auger" | "concretePier" | "ballast" | "groundPost";
+                    /** Format: int32 */
                     perPostCount: number;
                     pulledToN: number | "unknown";
                 };
@@ -1499,6 +3327,7 @@ export interface components {
                 waterStores: {
                     /** @enum {string} */
                     colour: "dark" | "mid" | "light";
+                    /** Format: int32 */
                     count: number;
                     stockTag: string | null;
                     volumeL: number;
@@ -1553,75 +3382,132 @@ export interface components {
             };
             budget: {
                 capMinor: number | null;
+                /** Format: int64 */
                 cashHighMinor: number;
+                /** Format: int64 */
                 cashLowMinor: number;
+                /** Format: int64 */
                 cashMinor: number;
                 consumablesFrac: number;
                 contingencyFrac: number;
                 currency: string;
+                /** Format: int64 */
                 inKindMinor: number;
                 lines: {
+                    /** Format: int64 */
                     cashMinor: number;
                     /** @enum {string} */
                     group: "frame" | "film" | "timber" | "openings" | "anchors" | "fixings" | "ground" | "water" | "sundries" | "consumables" | "contingency" | "inKind";
+                    /** Format: int64 */
                     inKindMinor: number;
+                    /** Format: int64 */
                     reclaimedMinor: number;
                 }[];
                 oldestPriceOn: string | null;
                 otherCurrencies: {
                     currency: string;
+                    /** Format: int64 */
                     minor: number;
                 }[];
+                /** Format: int64 */
                 overCapMinor: number;
+                /** Format: int64 */
                 reclaimedMinor: number;
+                /** Format: int64 */
                 unpricedCount: number;
                 /** @enum {string} */
                 verdict: "withinCap" | "overCap" | "noCap" | "notAssessed";
             };
             climate: {
+                /** Format: int32 */
                 chartStartMonth: number;
                 clearDay: {
                     airC: number[];
                     beamNormalWPerM2: number[];
+                    /** Format: int32 */
                     dayOfYear: number;
                     dewPointC: number;
                     diffuseWPerM2: number[];
                     globalWPerM2: number[];
+                    /** Format: int32 */
                     month: number;
                 } | null;
                 clearDays: {
                     airC: number[];
                     beamNormalWPerM2: number[];
+                    /** Format: int32 */
                     dayOfYear: number;
                     dewPointC: number;
                     diffuseWPerM2: number[];
                     globalWPerM2: number[];
+                    /** Format: int32 */
                     month: number;
                 }[];
                 coldestMonth: number | null;
                 coldNights: {
                     airC: number[];
                     beamNormalWPerM2: number[];
+                    /** Format: int32 */
                     dayOfYear: number;
                     dewPointC: number;
                     diffuseWPerM2: number[];
                     globalWPerM2: number[];
+                    /** Format: int32 */
                     month: number;
                 }[];
+                degreeDays?: {
+                    growingBaseC: number;
+                    growingKD: number | null;
+                    heatingBaseC: number;
+                    heatingKD: number | null;
+                };
                 designNight: {
                     /** @enum {string} */
-                    basis: "annualExtremeMinimum" | "monthlyAbsoluteMinimum" | "monthlyMeanLessSpread";
+                    basis: "annualExtremeMinimum" | "hourlyPercentile" | "monthlyAbsoluteMinimum" | "monthlyMeanLessSpread";
                     day: {
                         airC: number[];
                         beamNormalWPerM2: number[];
+                        /** Format: int32 */
                         dayOfYear: number;
                         dewPointC: number;
                         diffuseWPerM2: number[];
                         globalWPerM2: number[];
+                        /** Format: int32 */
                         month: number;
                     };
                     doubtK: number;
                     lowC: number;
+                } | null;
+                frost?: {
+                    /** @enum {string} */
+                    basis: "published" | "monthlyDistribution";
+                    doubtD: number;
+                    firstDayD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    freeD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    lastDayD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    /** @enum {string} */
+                    pattern: "everyYear" | "someYears" | "never" | "allYear";
+                    thresholdC: number;
+                    yearsWithFrostFrac: number;
+                } | null;
+                hardiness?: {
+                    classMaxC: number;
+                    classMinC: number;
+                    coldestClass: string;
+                    hardinessClass: string;
+                    mildestClass: string;
                 } | null;
                 heightCorrectionK: number;
                 heightDifferenceM: number;
@@ -1634,20 +3520,42 @@ export interface components {
                     coldNightBasis: "recorded" | "estimated" | "none";
                     coldNightC: number | null;
                     daylightH: number;
+                    /** @enum {string} */
+                    dewPointBasis?: "vapourPressure" | "relativeHumidity" | "nightRule" | "none";
                     dewPointC: number | null;
+                    dewPointDoubtK?: number | null;
                     hasRecord: boolean;
+                    /** Format: int32 */
                     month: number;
                     /** @enum {string} */
-                    sunBasis: "sunshineHours" | "temperatureRange" | "none";
+                    sunBasis: "radiation" | "sunshineHours" | "temperatureRange" | "none";
+                    sunDoubtFrac?: number | null;
                     sunMJPerM2: number | null;
                     sunnyDayMaxC: number | null;
                     tMaxC: number | null;
                     tMinC: number | null;
                 }[];
+                /** Format: int32 */
                 monthsWithRecordCount: number;
+                overheating?: {
+                    /** Format: int32 */
+                    month: number;
+                    nightsShut: boolean;
+                } | null;
                 stationDistanceM: number;
+                stationDoubtK?: number;
                 /** @enum {string} */
                 stationFit: "near" | "far" | "tooFar";
+                sunHours?: {
+                    brightH: number | null;
+                    clearedH: number;
+                    lostFrac: number;
+                    /** Format: int32 */
+                    month: number;
+                    openH: number;
+                }[];
+                /** @enum {string} */
+                sunHoursBasis?: "obstacles" | "freeHorizon";
             };
             cutting: {
                 boards: {
@@ -1664,12 +3572,17 @@ export interface components {
                     offcutMm: number;
                     stockTag: string | null;
                 }[];
+                /** Format: int64 */
                 boughtBoards: number;
-                /** @description no plan can use fewer bought boards than this */
+                /**
+                 * Format: int64
+                 * @description no plan can use fewer bought boards than this
+                 */
                 lowerBoundBoards: number;
                 /** @constant */
                 method: "firstFitDecreasing";
                 parts: {
+                    /** Format: int64 */
                     count: number;
                     forOpening: string | null;
                     lengthMm: number;
@@ -1681,6 +3594,7 @@ export interface components {
                     use: "header" | "jamb" | "stud" | "openingSill" | "sill" | "nailer" | "baseboard" | "batten";
                 }[];
                 unplaced: {
+                    /** Format: int64 */
                     count: number;
                     forOpening: string | null;
                     lengthMm: number;
@@ -1702,7 +3616,9 @@ export interface components {
                     lengthMm: number;
                     threadInWoodMm: number;
                 };
+                /** Format: int64 */
                 screwsCount: number;
+                /** Format: int64 */
                 tubeScrewsCount: number;
                 /** @enum {string} */
                 verdict: "doesNotPass" | "marginal" | "noRedFlag" | "notAssessed";
@@ -1715,6 +3631,7 @@ export interface components {
                     /** @description length of batten in this zone */
                     runM: number;
                     screwCapacityN: number;
+                    /** Format: int64 */
                     screws: number;
                     spacingMm: number;
                     suctionPa: number | null;
@@ -1764,8 +3681,10 @@ export interface components {
                     cutAreaM2: number;
                     lengthM: number;
                     seamLapM: number;
+                    /** Format: int64 */
                     seams: number;
                     sheetId: string;
+                    /** Format: int64 */
                     strips: number;
                     widthM: number;
                 }[];
@@ -1824,6 +3743,7 @@ export interface components {
                         yM: number;
                         zM: number;
                     };
+                    /** Format: int64 */
                     number: number;
                     postId: string;
                     /** @enum {string} */
@@ -1850,6 +3770,7 @@ export interface components {
             /** Format: uuid */
             planId: string;
             reviewBlocked: boolean;
+            /** Format: int64 */
             revision: number;
             risks: {
                 code: string;
@@ -1857,7 +3778,9 @@ export interface components {
                 room: "geometry" | "climate" | "thermal" | "wind" | "snow" | "anchorage" | "fastening" | "cutting" | "takeoff" | "budget" | "schedule" | "safety";
             }[];
             schedule: {
+                /** Format: int64 */
                 crewBest: number;
+                /** Format: int64 */
                 crewMin: number;
                 criticalPath: ("permission" | "intake" | "haulFrame" | "cleanFrame" | "denail" | "stakeOut" | "drainage" | "sill" | "anchors" | "erect" | "brace" | "nailers" | "endFrames" | "doors" | "windows" | "smooth" | "coverEnds" | "mainCover" | "battens" | "seal" | "water" | "floor" | "finish" | "hosting")[];
                 stages: {
@@ -1868,13 +3791,16 @@ export interface components {
                         mark: string | null;
                     }[];
                     stageId: string;
+                    /** Format: int64 */
                     stageNumber: number;
                     tasks: ("permission" | "intake" | "haulFrame" | "cleanFrame" | "denail" | "stakeOut" | "drainage" | "sill" | "anchors" | "erect" | "brace" | "nailers" | "endFrames" | "doors" | "windows" | "smooth" | "coverEnds" | "mainCover" | "battens" | "seal" | "water" | "floor" | "finish" | "hosting")[];
                 }[];
                 tasks: {
                     after: ("permission" | "intake" | "haulFrame" | "cleanFrame" | "denail" | "stakeOut" | "drainage" | "sill" | "anchors" | "erect" | "brace" | "nailers" | "endFrames" | "doors" | "windows" | "smooth" | "coverEnds" | "mainCover" | "battens" | "seal" | "water" | "floor" | "finish" | "hosting")[];
                     clockH: number;
+                    /** Format: int64 */
                     crewBest: number;
+                    /** Format: int64 */
                     crewMin: number;
                     critical: boolean;
                     /** @enum {string} */
@@ -1889,6 +3815,7 @@ export interface components {
                         needs: ("locateTicket" | "writtenPermission" | "helpersOnSite" | "sunnyHour")[];
                         windMaxMPerS: number | null;
                     };
+                    /** Format: int64 */
                     number: number;
                     personHours: {
                         highH: number;
@@ -1905,8 +3832,11 @@ export interface components {
                     lowH: number;
                 };
                 workDays: {
+                    /** Format: int64 */
                     high: number;
+                    /** Format: int64 */
                     likely: number;
+                    /** Format: int64 */
                     low: number;
                 };
             };
@@ -1950,6 +3880,7 @@ export interface components {
                     boughtAmount: number;
                     cash: {
                         currency: string;
+                        /** Format: int64 */
                         minor: number;
                     } | null;
                     /** @enum {string} */
@@ -1961,6 +3892,7 @@ export interface components {
                     /** @description net amount, in `unit` */
                     need: number;
                     packAmount: number | null;
+                    /** Format: int64 */
                     packs: number;
                     priceId: string | null;
                     priceReadOn: string | null;
@@ -1970,6 +3902,7 @@ export interface components {
                         tag: string;
                         worth: {
                             currency: string;
+                            /** Format: int64 */
                             minor: number;
                         } | null;
                     }[];
@@ -1983,6 +3916,7 @@ export interface components {
                     /** @enum {string} */
                     wasteReason: "none" | "cuttingEnds" | "reclaimedDefects" | "wrapAndLap" | "spares" | "compaction" | "breakage";
                 }[];
+                /** Format: int64 */
                 unpricedCount: number;
             };
             thermal: {
@@ -2041,6 +3975,7 @@ export interface components {
                     /** @enum {string} */
                     variant: "bare" | "asPlanned" | "innerCover";
                 }[];
+                /** Format: int64 */
                 draws: number;
                 drivers: {
                     /** @enum {string} */
@@ -2066,6 +4001,7 @@ export interface components {
                         p50: number;
                         p90: number;
                     } | null;
+                    /** Format: int32 */
                     month: number;
                     openedHighC: {
                         p10: number;
@@ -2075,7 +4011,9 @@ export interface components {
                     outsideHighC: number | null;
                     outsideLowC: number | null;
                 }[];
+                /** Format: int64 */
                 nodes: number;
+                /** Format: int64 */
                 seed: number;
                 stepMin: number;
                 vents: {
@@ -2147,6 +4085,7 @@ export interface components {
             packAmount: number;
             packPrice: {
                 currency: string;
+                /** Format: int64 */
                 minor: number;
             };
             pieceLengthM: number | null;
@@ -2157,6 +4096,7 @@ export interface components {
             unit: "each" | "m" | "m2" | "m3" | "L" | "kg" | "set" | "lump";
             /** Format: date-time */
             updatedAt: string;
+            /** Format: int32 */
             version: number;
         };
         /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
@@ -2165,7 +4105,7 @@ export interface components {
             material?: "frame.tubeSet" | "film.greenhouse" | "film.utility" | "film.innerCover" | "batten.19x38" | "board.38x89" | "board.38x140" | "sill.89x140" | "screw.batten" | "screw.tube" | "screw.framing" | "strap.tube" | "anchor.auger" | "anchor.pipe" | "anchor.concreteBag" | "anchor.sandbag" | "brace.cable" | "tape.contact" | "paint.white" | "door" | "door.hardware" | "window" | "window.hardware" | "vent.panel" | "seal.strip" | "mesh.rodent" | "gravel" | "fabric.ground" | "barrel.water" | "rope" | "thermometer.minMax" | "shade.cloth" | "consumables" | "contingency";
             /** @description How much one pack holds, in `unit` */
             packAmount?: number;
-            packPrice?: components["schemas"]["MoneyRequest"];
+            packPrice?: components["schemas"]["MoneyPatch"];
             pieceLengthM?: number | string | null;
             pieceWidthM?: number | string | null;
             readOn?: string | null;
@@ -2187,16 +4127,46 @@ export interface components {
             /** @enum {string} */
             unit: "each" | "m" | "m2" | "m3" | "L" | "kg" | "set" | "lump";
         };
+        PrivateDetails: {
+            address: string | null;
+            healthNotes: string | null;
+            needNotes: string | null;
+            phone: string | null;
+            photoWish: ("noPhotos" | "askFirst" | "fine") | null;
+            /**
+             * Format: int32
+             * @description 0: nothing was written down yet
+             */
+            version: number;
+        };
+        /** @description Merge patch (RFC 7396): only the fields to change. */
+        PrivateDetailsPatch: {
+            /** @description Seen by nobody else */
+            address?: string | null;
+            /** @description Health or access notes; the safety lead reads them with the consent healthToLeader, and nobody else ever */
+            healthNotes?: string | null;
+            /** @description Income or need, for yourself; seen by nobody else */
+            needNotes?: string | null;
+            /** @description Seen by the garden only with the consent contactSharing */
+            phone?: string | null;
+            /** @description Shown to the garden, so that it can be kept */
+            photoWish?: ("noPhotos" | "askFirst" | "fine") | null;
+        };
         /** @description A refusal by RFC 9457. Its type leads to what can be done about it. */
         Problem: {
             detail: string;
             errors?: components["schemas"]["FieldFault"][];
             remedy: string;
             requestId?: string;
+            /** Format: int32 */
             status: number;
             title: string;
             /** @enum {string} */
-            type: "/v1/problems/malformed-json" | "/v1/problems/malformed-request" | "/v1/problems/validation-failed" | "/v1/problems/malformed-id" | "/v1/problems/cursor-invalid" | "/v1/problems/idempotency-key-invalid" | "/v1/problems/unauthenticated" | "/v1/problems/scope-missing" | "/v1/problems/operator-only" | "/v1/problems/route-unknown" | "/v1/problems/not-found" | "/v1/problems/method-not-allowed" | "/v1/problems/not-acceptable" | "/v1/problems/body-too-large" | "/v1/problems/media-type-unsupported" | "/v1/problems/too-many-requests" | "/v1/problems/if-match-required" | "/v1/problems/version-stale" | "/v1/problems/idempotency-conflict" | "/v1/problems/idempotency-running" | "/v1/problems/conflict" | "/v1/problems/name-taken" | "/v1/problems/archived" | "/v1/problems/in-use" | "/v1/problems/inputs-contradict" | "/v1/problems/stock-claimed" | "/v1/problems/stock-short" | "/v1/problems/station-far" | "/v1/problems/plan-not-ready" | "/v1/problems/document-not-ready" | "/v1/problems/plan-failed" | "/v1/problems/own-review" | "/v1/problems/review-blocked" | "/v1/problems/quota-exceeded" | "/v1/problems/document-refused" | "/v1/problems/report-refused" | "/v1/problems/report-unavailable" | "/v1/problems/timed-out" | "/v1/problems/unavailable" | "/v1/problems/internal";
+            type: "/v1/problems/malformed-json" | "/v1/problems/malformed-request" | "/v1/problems/validation-failed" | "/v1/problems/malformed-id" | "/v1/problems/cursor-invalid" | "/v1/problems/idempotency-key-invalid" | "/v1/problems/unauthenticated" | "/v1/problems/scope-missing" | "/v1/problems/not-yours" | "/v1/problems/garden-required" | "/v1/problems/cross-site" | "/v1/problems/not-a-member" | "/v1/problems/role-missing" | "/v1/problems/person-only" | "/v1/problems/garden-only" | "/v1/problems/scope-beyond-own" | "/v1/problems/email-unconfirmed" | "/v1/problems/too-many-gardens" | "/v1/problems/sign-in-failed" | "/v1/problems/code-required" | "/v1/problems/slowed-down" | "/v1/problems/quota-used-up" | "/v1/problems/sign-up-invited-only" | "/v1/problems/code-of-mail-invalid" | "/v1/problems/password-wrong" | "/v1/problems/last-coordinator" | "/v1/problems/other-address" | "/v1/problems/operator-only" | "/v1/problems/route-unknown" | "/v1/problems/not-found" | "/v1/problems/method-not-allowed" | "/v1/problems/not-acceptable" | "/v1/problems/body-too-large" | "/v1/problems/media-type-unsupported" | "/v1/problems/too-many-requests" | "/v1/problems/rate-limited" | "/v1/problems/jobs-full" | "/v1/problems/if-match-required" | "/v1/problems/version-stale" | "/v1/problems/idempotency-conflict" | "/v1/problems/idempotency-running" | "/v1/problems/conflict" | "/v1/problems/name-taken" | "/v1/problems/archived" | "/v1/problems/in-use" | "/v1/problems/inputs-contradict" | "/v1/problems/stock-claimed" | "/v1/problems/stock-short" | "/v1/problems/station-far" | "/v1/problems/plan-not-ready" | "/v1/problems/document-not-ready" | "/v1/problems/own-request" | "/v1/problems/over-limit" | "/v1/problems/already-decided" | "/v1/problems/plan-failed" | "/v1/problems/own-review" | "/v1/problems/review-blocked" | "/v1/problems/quota-exceeded" | "/v1/problems/job-cancelled" | "/v1/problems/not-your-job" | "/v1/problems/url-refused" | "/v1/problems/too-many-webhooks" | "/v1/problems/webhook-disabled" | "/v1/problems/picture-kind-refused" | "/v1/problems/picture-unusable" | "/v1/problems/archive-refused" | "/v1/problems/export-too-large" | "/v1/problems/document-refused" | "/v1/problems/report-refused" | "/v1/problems/report-unavailable" | "/v1/problems/timed-out" | "/v1/problems/read-only" | "/v1/problems/storage-full" | "/v1/problems/unavailable" | "/v1/problems/internal";
+        };
+        RecoveryCodes: {
+            /** @description To be written down: each opens the account once in place of a code. Shown this once. */
+            recoveryCodes: string[];
         };
         Review: {
             comment: string | null;
@@ -2215,12 +4185,107 @@ export interface components {
             /** @description Who looked at the plan, as it is to be printed */
             reviewer: string;
         };
+        SecondFactor: {
+            /** Format: int32 */
+            recoveryCodesLeftCount: number;
+            /**
+             * @description begun: waits for the first code
+             * @enum {string}
+             */
+            state: "none" | "begun" | "set";
+        };
+        SecondFactorConfirmation: {
+            /**
+             * @description The code that the authenticator shows now
+             * @example 492039
+             */
+            code: string;
+        };
+        SecondFactorProof: {
+            /** @description Six digits of the second factor, or a recovery code */
+            code: string;
+            /** @description The present password */
+            password: string;
+        };
+        SecondFactorRequest: {
+            /** @description The present password */
+            password: string;
+        };
+        Session: {
+            /** Format: date-time */
+            createdAt: string;
+            current: boolean;
+            /** Format: date-time */
+            expiresAt: string;
+            /** Format: uuid */
+            id: string;
+            /** @description What the browser or program called itself */
+            label: string;
+            /** Format: date-time */
+            lastSeenAt: string;
+        };
+        SetSecondFactor: {
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            expiresAt: string;
+            /** Format: uuid */
+            id: string;
+            label: string;
+            /** Format: date-time */
+            lastSeenAt: string;
+            /** @description To be written down: each opens the account once in place of a code. Shown this once. */
+            recoveryCodes: string[];
+            /** @description Token of the new session, if the former was held as one; else null and a new cookie */
+            token: string | null;
+        };
+        SharedDetails: {
+            /** @description For the safety lead, with consent; null: none, or not shared */
+            healthNotes: string | null;
+            /** Format: uuid */
+            memberId: string;
+            /** @description null: none, or not shared */
+            phone: string | null;
+            /** @description Whether photos that show the member may be seen in the garden */
+            photoRelease: boolean;
+            photoWish: ("noPhotos" | "askFirst" | "fine") | null;
+        };
+        SignInRequest: {
+            /** @description cookie: for a browser, out of reach of scripts. token: in the answer, for a program that sends it as Bearer. Left out: cookie */
+            as?: ("cookie" | "token") | null;
+            /** @description Six digits of the second factor, or a recovery code */
+            code?: string | null;
+            /**
+             * @description Mail address, without a name
+             * @example sorrel@example.org
+             */
+            email: string;
+            /** @description The password, exactly as it was set */
+            password: string;
+        };
+        SignUpRequest: {
+            /**
+             * @description Mail address, without a name
+             * @example sorrel@example.org
+             */
+            email: string;
+            /** @description Code of an invitation; needed where accounts are made by invitation only */
+            invitation?: string | null;
+            /** @description Language of mail and pages; left out: en */
+            locale?: string | null;
+            /** @description What others call you */
+            name: string;
+            /** @description 8 to 256 characters, 15 or more advised; taken exactly as it is sent. Common passwords and your own name are refused. */
+            password: string;
+        };
         Site: {
             archivedAt: string | null;
             /** @description Texts as they were typed where a number is kept, by JSON Pointer */
             asTyped: {
                 [key: string]: string;
             };
+            /** @description false: rounded to 0.01 degrees and without the outline, because you may not see the exact place */
+            coordinatesExact: boolean;
             /** Format: date-time */
             createdAt: string;
             elevationM: number;
@@ -2238,10 +4303,25 @@ export interface components {
             name: string;
             /** @enum {string} */
             nearHilltop: "no" | "yes" | "unknown";
+            obstacles: {
+                /** @description from the plot to its middle, clockwise from north */
+                bearingDeg: number;
+                distanceM: number;
+                /** @description above the ground of the plot */
+                heightM: number;
+                widthM: number;
+            }[];
+            outline: {
+                coordinates: number[][][];
+                /** @enum {string} */
+                type: "Polygon";
+            } | null;
+            ownerMemberId: string | null;
             /** @enum {string} */
             permanentAnchors: "allowed" | "forbidden" | "unknown";
             /** @description share of direct sun lost to neighbours and trees over the year */
             shadedFrac: number;
+            shared: boolean;
             snow: {
                 codeEdition: string;
                 /** @enum {string} */
@@ -2259,6 +4339,7 @@ export interface components {
             timeZone: string;
             /** Format: date-time */
             updatedAt: string;
+            /** Format: int32 */
             version: number;
             wind: {
                 /** @enum {string} */
@@ -2295,18 +4376,26 @@ export interface components {
             name?: string;
             /** @enum {string} */
             nearHilltop?: "no" | "yes" | "unknown";
+            /** @description Where the plot lies; at most 5 km from its point. Plans never see it */
+            outline?: {
+                coordinates: number[][][];
+                /** @enum {string} */
+                type: "Polygon";
+            } | null;
             /** @enum {string} */
             permanentAnchors?: "allowed" | "forbidden" | "unknown";
             /** @description Share of direct sun lost to neighbours and trees over the year */
             shadedFrac?: number | string;
-            snow?: components["schemas"]["SnowBasisRequest"] | "unknown";
+            /** @description Whether the other members see it and a coordinator may change it; left out: no */
+            shared?: boolean | null;
+            snow?: components["schemas"]["SnowBasisPatch"] | "unknown";
             soilClass?: ("1" | "2" | "3" | "4A" | "4B" | "5") | "unknown";
             /** @description Climate station to use in place of the nearest */
             stationId?: string | null;
             stormWindFromDeg?: number | string | "unknown";
             /** @description IANA zone; found from the coordinates when left out */
             timeZone?: string | null;
-            wind?: components["schemas"]["WindBasisRequest"] | "unknown";
+            wind?: components["schemas"]["WindBasisPatch"] | "unknown";
         };
         /** @description A place. Exact coordinates stay in this record; plans see them rounded to 0.01 degrees. */
         SiteRequest: {
@@ -2329,10 +4418,18 @@ export interface components {
             name: string;
             /** @enum {string} */
             nearHilltop: "no" | "yes" | "unknown";
+            /** @description Where the plot lies; at most 5 km from its point. Plans never see it */
+            outline?: {
+                coordinates: number[][][];
+                /** @enum {string} */
+                type: "Polygon";
+            } | null;
             /** @enum {string} */
             permanentAnchors: "allowed" | "forbidden" | "unknown";
             /** @description Share of direct sun lost to neighbours and trees over the year */
             shadedFrac: number | string;
+            /** @description Whether the other members see it and a coordinator may change it; left out: no */
+            shared?: boolean | null;
             snow: components["schemas"]["SnowBasisRequest"] | "unknown";
             soilClass: ("1" | "2" | "3" | "4A" | "4B" | "5") | "unknown";
             /** @description Climate station to use in place of the nearest */
@@ -2341,6 +4438,17 @@ export interface components {
             /** @description IANA zone; found from the coordinates when left out */
             timeZone?: string | null;
             wind: components["schemas"]["WindBasisRequest"] | "unknown";
+        };
+        SnowBasisPatch: {
+            codeEdition?: string;
+            /** @enum {string} */
+            level?: "ultimate" | "service";
+            loadPa?: number | string;
+            /** Format: date */
+            readOn?: string;
+            source?: string;
+            /** @enum {string} */
+            surface?: "ground" | "roof";
         };
         SnowBasisRequest: {
             codeEdition: string;
@@ -2353,17 +4461,81 @@ export interface components {
             /** @enum {string} */
             surface: "ground" | "roof";
         };
+        SpendDecisionRequest: {
+            /** @enum {string} */
+            decision: "approved" | "refused";
+            /** @description Why, for whoever asked */
+            remark?: string | null;
+        };
+        SpendRequest: {
+            amount: {
+                currency: string;
+                /** Format: int64 */
+                minor: number;
+            };
+            buildId: string | null;
+            /** Format: date-time */
+            createdAt: string;
+            decidedAt: string | null;
+            decidedById: string | null;
+            /** Format: uuid */
+            id: string;
+            planId: string | null;
+            purpose: string;
+            remark: string | null;
+            /** Format: uuid */
+            requestedById: string;
+            /** @enum {string} */
+            state: "submitted" | "approved" | "refused" | "withdrawn";
+            /** Format: int32 */
+            version: number;
+        };
+        /** @description Asks to spend money. Somebody else decides. */
+        SpendRequestRequest: {
+            amount: components["schemas"]["MoneyRequest"];
+            /** @description The build that it is for; left out: the garden as a whole */
+            buildId?: string | null;
+            /** @description The plan whose prices the amount comes from */
+            planId?: string | null;
+            /** @description What is to be bought, and why */
+            purpose: string;
+        };
         Station: {
             annualExtremeMinC: number | null;
             annualExtremeMinYearsCount: number | null;
             country: string;
             credit: string;
+            frostDates: {
+                firstDayD: {
+                    p10: number | null;
+                    p50: number | null;
+                    p90: number | null;
+                };
+                lastDayD: {
+                    p10: number | null;
+                    p50: number | null;
+                    p90: number | null;
+                };
+                publisher: string;
+                thresholdC: number;
+            } | null;
+            hourlyLow: {
+                coldShareFrac: number;
+                /** Format: int32 */
+                hoursCount: number;
+                lowC: number;
+                /** @enum {string} */
+                years: "typical" | "real";
+            } | null;
             /** @enum {string} */
             kind: "means" | "normals";
             /** @description January to December */
             months: {
                 absoluteMinMeanC: number | null;
+                nightDeviationK?: number | null;
                 precipitationMm: number | null;
+                radiationMJPerM2?: number | null;
+                relativeHumidityFrac?: number | null;
                 sunshineH: number | null;
                 tMaxC: number | null;
                 tMinC: number | null;
@@ -2390,9 +4562,11 @@ export interface components {
             asTyped: {
                 [key: string]: string;
             };
+            /** Format: int32 */
             count: number;
             /** Format: date-time */
             createdAt: string;
+            /** Format: int32 */
             freeCount: number;
             /** @enum {string} */
             grade: "A" | "B" | "C" | "X";
@@ -2407,6 +4581,7 @@ export interface components {
             material: "frame.tubeSet" | "film.greenhouse" | "film.utility" | "film.innerCover" | "batten.19x38" | "board.38x89" | "board.38x140" | "sill.89x140" | "screw.batten" | "screw.tube" | "screw.framing" | "strap.tube" | "anchor.auger" | "anchor.pipe" | "anchor.concreteBag" | "anchor.sandbag" | "brace.cable" | "tape.contact" | "paint.white" | "door" | "door.hardware" | "window" | "window.hardware" | "vent.panel" | "seal.strip" | "mesh.rodent" | "gravel" | "fabric.ground" | "barrel.water" | "rope" | "thermometer.minMax" | "shade.cloth" | "consumables" | "contingency";
             replacement: {
                 currency: string;
+                /** Format: int64 */
                 minor: number;
             } | null;
             tag: string;
@@ -2414,6 +4589,7 @@ export interface components {
             /** Format: date-time */
             updatedAt: string;
             usableLengthMm: number | null;
+            /** Format: int32 */
             version: number;
             volumeL: number | null;
             widthMm: number | null;
@@ -2421,6 +4597,7 @@ export interface components {
         /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
         StockItemPatch: {
             ageY?: number | string | "unknown" | null;
+            /** Format: int32 */
             count?: number;
             /** @enum {string} */
             grade?: "A" | "B" | "C" | "X";
@@ -2431,7 +4608,7 @@ export interface components {
             lengthMm?: number | string | null;
             /** @enum {string} */
             material?: "frame.tubeSet" | "film.greenhouse" | "film.utility" | "film.innerCover" | "batten.19x38" | "board.38x89" | "board.38x140" | "sill.89x140" | "screw.batten" | "screw.tube" | "screw.framing" | "strap.tube" | "anchor.auger" | "anchor.pipe" | "anchor.concreteBag" | "anchor.sandbag" | "brace.cable" | "tape.contact" | "paint.white" | "door" | "door.hardware" | "window" | "window.hardware" | "vent.panel" | "seal.strip" | "mesh.rodent" | "gravel" | "fabric.ground" | "barrel.water" | "rope" | "thermometer.minMax" | "shade.cloth" | "consumables" | "contingency";
-            replacement?: components["schemas"]["MoneyRequest"] | null;
+            replacement?: components["schemas"]["MoneyPatch"] | null;
             /** @description The code written on the thing */
             tag?: string;
             thicknessMm?: number | string | null;
@@ -2443,6 +4620,7 @@ export interface components {
         /** @description One thing, or one lot of alike things, from the pile; sizes as measured. */
         StockItemRequest: {
             ageY: number | string | "unknown" | null;
+            /** Format: int32 */
             count: number;
             /** @enum {string} */
             grade: "A" | "B" | "C" | "X";
@@ -2473,6 +4651,7 @@ export interface components {
                 installTorqueNm: number | "unknown";
                 /** @enum {string} */
                 kind: "none" | "drivenPipe" | "auger" | "concretePier" | "ballast" | "groundPost";
+                /** Format: int32 */
                 perPostCount: number;
                 pulledToN: number | "unknown";
             };
@@ -2543,7 +4722,9 @@ export interface components {
                 wall: "front" | "back" | "left" | "right";
                 widthM: number;
             }[];
+            ownerMemberId: string | null;
             ridgeM: number;
+            shared: boolean;
             tube: {
                 outsideMm: number | "unknown";
                 /** @enum {string} */
@@ -2554,10 +4735,12 @@ export interface components {
             };
             /** Format: date-time */
             updatedAt: string;
+            /** Format: int32 */
             version: number;
             waterStores: {
                 /** @enum {string} */
                 colour: "dark" | "mid" | "light";
+                /** Format: int32 */
                 count: number;
                 stockTag: string | null;
                 volumeL: number;
@@ -2568,13 +4751,13 @@ export interface components {
         StructurePatch: {
             /** @enum {string} */
             airLeaks?: "sealed" | "ordinary" | "gappy";
-            anchor?: components["schemas"]["AnchorRequest"];
+            anchor?: components["schemas"]["AnchorPatch"];
             bedsM2?: number | string;
             /** @description Stations of the bows or posts along the length */
             bowsAtM?: (number | string)[];
             /** @enum {string} */
             braced?: "none" | "endBays" | "everyBay" | "unknown";
-            cover?: components["schemas"]["CoverRequest"];
+            cover?: components["schemas"]["CoverPatch"];
             eaveM?: number | string;
             /** @enum {string} */
             floor?: "soil" | "mulch" | "gravel" | "brick" | "decking";
@@ -2583,16 +4766,18 @@ export interface components {
             frameStockTag?: string | null;
             /** @description True bearing that the front end wall faces, clockwise from north */
             frontFacesDeg?: number | string;
-            hostWall?: components["schemas"]["HostWallRequest"] | null;
+            hostWall?: components["schemas"]["HostWallPatch"] | null;
             /** @enum {string} */
             kind?: "gableCanopy" | "roundArch" | "leanTo";
             lengthM?: number | string;
-            measuredRaftersM?: components["schemas"]["MeasuredRaftersRequest"] | null;
+            measuredRaftersM?: components["schemas"]["MeasuredRaftersPatch"] | null;
             /** @description What people call it; a label is made when it is left out */
             name?: string | null;
             openings?: components["schemas"]["OpeningRequest"][];
             ridgeM?: number | string;
-            tube?: components["schemas"]["TubeRequest"];
+            /** @description Whether the other members see it and a coordinator may change it; left out: no */
+            shared?: boolean | null;
+            tube?: components["schemas"]["TubePatch"];
             waterStores?: components["schemas"]["WaterStoreRequest"][];
             widthM?: number | string;
         };
@@ -2624,9 +4809,19 @@ export interface components {
             name?: string | null;
             openings: components["schemas"]["OpeningRequest"][];
             ridgeM: number | string;
+            /** @description Whether the other members see it and a coordinator may change it; left out: no */
+            shared?: boolean | null;
             tube: components["schemas"]["TubeRequest"];
             waterStores: components["schemas"]["WaterStoreRequest"][];
             widthM: number | string;
+        };
+        TubePatch: {
+            outsideMm?: number | string | "unknown";
+            /** @enum {string} */
+            rust?: "none" | "surface" | "pitted" | "unknown";
+            /** @enum {string} */
+            shape?: "round" | "square";
+            wallMm?: number | string | "unknown";
         };
         TubeRequest: {
             outsideMm: number | string | "unknown";
@@ -2639,9 +4834,25 @@ export interface components {
         WaterStoreRequest: {
             /** @enum {string} */
             colour: "dark" | "mid" | "light";
+            /** Format: int32 */
             count: number;
             stockTag: string | null;
             volumeL: number | string;
+        };
+        /** @description A wind speed means nothing without its basis. */
+        WindBasisPatch: {
+            /** @enum {string} */
+            averaging?: "gust3s" | "mean10min" | "fastestMile";
+            codeEdition?: string;
+            /** @enum {string} */
+            level?: "ultimate" | "service";
+            /** Format: date */
+            readOn?: string;
+            /** @enum {string} */
+            riskCategory?: "I" | "II" | "III" | "IV" | "none";
+            source?: string;
+            /** @description Above 300 km/h is refused: look for a slip of the unit */
+            speedMPerS?: number | string;
         };
         /** @description A wind speed means nothing without its basis. */
         WindBasisRequest: {
@@ -2657,6 +4868,17 @@ export interface components {
             source: string;
             /** @description Above 300 km/h is refused: look for a slip of the unit */
             speedMPerS: number | string;
+        };
+        WishesPatch: {
+            crops?: ("lettuce" | "spinach" | "kale" | "pea" | "radish" | "carrot" | "onion" | "broccoli" | "potato" | "tomato" | "pepper" | "cucumber" | "bean" | "basil")[];
+            nightTargetC?: number | string | null;
+            /** @enum {string} */
+            purpose?: "seedStarting" | "overwintering" | "longerSeason" | "rainShelter" | "teaching";
+            /**
+             * @description Who opens the vents on a sunny day; nobody is an honest answer
+             * @enum {string}
+             */
+            ventsOpenedBy?: "nobody" | "someoneAtNine" | "someoneAllDay";
         };
         WishesRequest: {
             crops: ("lettuce" | "spinach" | "kale" | "pea" | "radish" | "carrot" | "onion" | "broccoli" | "potato" | "tomato" | "pepper" | "cucumber" | "bean" | "basil")[];
@@ -2674,6 +4896,8 @@ export interface components {
         /** @description In the way of something else */
         ClaimProblem409: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2692,6 +4916,9 @@ export interface components {
         /** @description No valid key */
         Problem401: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                "WWW-Authenticate": components["headers"]["WWWAuthenticate"];
                 [name: string]: unknown;
             };
             content: {
@@ -2701,6 +4928,8 @@ export interface components {
         /** @description The key may not do that */
         Problem403: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2710,6 +4939,8 @@ export interface components {
         /** @description Not found in this garden */
         Problem404: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2728,6 +4959,8 @@ export interface components {
         /** @description In the way of something else */
         Problem409: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2737,6 +4970,8 @@ export interface components {
         /** @description Changed meanwhile */
         Problem412: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2746,6 +4981,8 @@ export interface components {
         /** @description Too large */
         Problem413: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2755,6 +4992,8 @@ export interface components {
         /** @description Media type not taken */
         Problem415: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2764,6 +5003,8 @@ export interface components {
         /** @description Understood, and not possible */
         Problem422: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2773,6 +5014,8 @@ export interface components {
         /** @description If-Match is required */
         Problem428: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2782,6 +5025,9 @@ export interface components {
         /** @description Too many at once */
         Problem429: {
             headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                "Retry-After": components["headers"]["RetryAfter"];
                 [name: string]: unknown;
             };
             content: {
@@ -2800,6 +5046,29 @@ export interface components {
         /** @description Not available now */
         Problem503: {
             headers: {
+                "Retry-After": components["headers"]["RetryAfter"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description Something in the request is not valid */
+        Problem4002: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description No such form */
+        Problem4062: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                 [name: string]: unknown;
             };
             content: {
@@ -2813,34 +5082,89 @@ export interface components {
         buildIdPath: string;
         /** @description Only plans of this build */
         buildIdQuery: string;
+        /** @description Only requests for this build */
+        buildIdQuery2: string;
+        /** @description What the photo shows */
+        captionQuery: string;
         /** @description from "next" of an earlier page */
         cursorQuery: string;
-        /** @description Height of the place, to tell how much higher or lower each station lies */
+        /**
+         * @description Height of the place, to tell how much higher or lower each station lies
+         * @example 1640
+         */
         elevationMQuery: number;
+        /** @description Days from one work day to the next: 1 is day after day, 7 is once a week */
+        everyDQuery: number;
+        /** @description Show former members too */
+        formerQuery: boolean;
         /** @description Only things of which some are free (true) or none is (false) */
         freeQuery: boolean;
+        /**
+         * @description The earlier revision of the plan
+         * @example 1
+         */
+        fromQuery: number;
         /** @description Only things of this grade */
         gradeQuery: "A" | "B" | "C" | "X";
-        /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+        /**
+         * @description Repeat with the same key and body to get the same answer, for 24 hours
+         * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+         */
         IdempotencyKey: string;
         idPath: string;
-        /** @description ETag of the version that is changed */
+        /**
+         * @description ETag of the version that is changed
+         * @example "1"
+         */
         IfMatch: string;
-        keyPath: "malformed-json" | "malformed-request" | "validation-failed" | "malformed-id" | "cursor-invalid" | "idempotency-key-invalid" | "unauthenticated" | "scope-missing" | "operator-only" | "route-unknown" | "not-found" | "method-not-allowed" | "not-acceptable" | "body-too-large" | "media-type-unsupported" | "too-many-requests" | "if-match-required" | "version-stale" | "idempotency-conflict" | "idempotency-running" | "conflict" | "name-taken" | "archived" | "in-use" | "inputs-contradict" | "stock-claimed" | "stock-short" | "station-far" | "plan-not-ready" | "document-not-ready" | "plan-failed" | "own-review" | "review-blocked" | "quota-exceeded" | "document-refused" | "report-refused" | "report-unavailable" | "timed-out" | "unavailable" | "internal";
+        keyPath: "malformed-json" | "malformed-request" | "validation-failed" | "malformed-id" | "cursor-invalid" | "idempotency-key-invalid" | "unauthenticated" | "scope-missing" | "not-yours" | "garden-required" | "cross-site" | "not-a-member" | "role-missing" | "person-only" | "garden-only" | "scope-beyond-own" | "email-unconfirmed" | "too-many-gardens" | "sign-in-failed" | "code-required" | "slowed-down" | "quota-used-up" | "sign-up-invited-only" | "code-of-mail-invalid" | "password-wrong" | "last-coordinator" | "other-address" | "operator-only" | "route-unknown" | "not-found" | "method-not-allowed" | "not-acceptable" | "body-too-large" | "media-type-unsupported" | "too-many-requests" | "rate-limited" | "jobs-full" | "if-match-required" | "version-stale" | "idempotency-conflict" | "idempotency-running" | "conflict" | "name-taken" | "archived" | "in-use" | "inputs-contradict" | "stock-claimed" | "stock-short" | "station-far" | "plan-not-ready" | "document-not-ready" | "own-request" | "over-limit" | "already-decided" | "plan-failed" | "own-review" | "review-blocked" | "quota-exceeded" | "job-cancelled" | "not-your-job" | "url-refused" | "too-many-webhooks" | "webhook-disabled" | "picture-kind-refused" | "picture-unusable" | "archive-refused" | "export-too-large" | "document-refused" | "report-refused" | "report-unavailable" | "timed-out" | "read-only" | "storage-full" | "unavailable" | "internal";
         /** @description Only things of this kind */
         kindQuery: "door" | "window" | "barrel" | "frame" | "tube" | "board" | "batten" | "sheet" | "film" | "anchor" | "hardware" | "other";
+        /** @description Id of the last event seen; what follows it is told */
+        LastEventID: string;
+        /** @example 20 */
         limitQuery: number;
+        /** @example 20 */
         limitQuery2: number;
         /** @description Only prices of this material */
         materialQuery: "frame.tubeSet" | "film.greenhouse" | "film.utility" | "film.innerCover" | "batten.19x38" | "board.38x89" | "board.38x140" | "sill.89x140" | "screw.batten" | "screw.tube" | "screw.framing" | "strap.tube" | "anchor.auger" | "anchor.pipe" | "anchor.concreteBag" | "anchor.sandbag" | "brace.cable" | "tape.contact" | "paint.white" | "door" | "door.hardware" | "window" | "window.hardware" | "vent.panel" | "seal.strip" | "mesh.rodent" | "gravel" | "fabric.ground" | "barrel.water" | "rope" | "thermometer.minMax" | "shade.cloth" | "consumables" | "contingency";
-        /** @description Latitude and longitude in degrees, north and east positive */
+        /**
+         * @description Latitude and longitude in degrees, north and east positive
+         * @example 39.93,-104.58
+         */
         nearQuery: string;
+        /** @description Only what happened to this thing */
+        objectIdQuery: string;
+        /** @description Only what happened to things of this kind */
+        objectTypeQuery: "garden" | "key" | "member" | "invitation" | "site" | "structure" | "stockItem" | "claim" | "price" | "exchangeRate" | "build" | "plan" | "document";
+        photoIdPath: string;
         /** @description Only documents of this plan */
         planIdQuery: string;
-        /** @description wait=10 holds the answer back until the job is done, at most so many seconds */
+        /**
+         * @description wait=10 holds the answer back until the job is done, at most so many seconds
+         * @example wait=10
+         */
         Prefer: string;
+        /** @description Whether everybody shown has agreed to it being seen in the garden, and that is kept on file */
+        releaseOnFileQuery: boolean;
+        /**
+         * @description Whether people can be made out on it
+         * @example false
+         */
+        showsPeopleQuery: boolean;
         /** @description Only builds at this site */
         siteIdQuery: string;
+        /** @description First work day; left out: the day on which the crew of the build begins */
+        startsOnQuery: string;
+        /** @description Only jobs in this state */
+        stateQuery: "queued" | "running" | "succeeded" | "failed" | "cancelled";
+        /** @description Only requests in this state */
+        stateQuery2: "submitted" | "approved" | "refused" | "withdrawn";
+        /**
+         * @description The later revision
+         * @example 1
+         */
+        toQuery: number;
         /** @description Only variants of this build */
         variantOfQuery: string;
     };
@@ -2852,10 +5176,32 @@ export interface components {
         IdempotencyReplayed: string;
         /** @description Links to the first and next page (RFC 8288) */
         Link: string;
+        /** @description The job that can be watched (relation "monitor") */
+        Link2: string;
         /** @description Address of what was made */
         Location: string;
         /** @description The wait that was honoured */
         PreferenceApplied: string;
+        /**
+         * @description What is left of each limit now
+         * @example "garden";r=598;t=30
+         */
+        RateLimit: string;
+        /**
+         * @description The limits that count for this request
+         * @example "garden";q=600;w=60
+         */
+        RateLimitPolicy: string;
+        /**
+         * @description Seconds to wait before the next try
+         * @example 30
+         */
+        RetryAfter: number;
+        /**
+         * @description How to say who is asking
+         * @example Bearer realm="lathwork"
+         */
+        WWWAuthenticate: string;
     };
     pathItems: never;
 }
@@ -2875,12 +5221,18 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "process": "ok"
+                     *     }
+                     */
                     "application/json": {
                         /** @enum {string} */
                         process: "ok" | "fail";
                     };
                 };
             };
+            400: components["responses"]["Problem400"];
             406: components["responses"]["Problem406"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -2900,23 +5252,39 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "database": "ok",
+                     *       "migrations": "ok",
+                     *       "queue": "ok",
+                     *       "serving": "ok"
+                     *     }
+                     */
                     "application/json": {
                         /** @enum {string} */
                         database: "ok" | "fail";
+                        /** @enum {string} */
+                        disk: "ok" | "fail";
                         /** @enum {string} */
                         migrations: "ok" | "fail";
                         /** @enum {string} */
                         queue: "ok" | "fail";
                         /** @enum {string} */
+                        queueAge: "ok" | "fail";
+                        /** @enum {string} */
+                        report: "ok" | "fail";
+                        /** @enum {string} */
                         serving: "ok" | "fail";
                     };
                 };
             };
+            400: components["responses"]["Problem400"];
             406: components["responses"]["Problem406"];
             500: components["responses"]["Problem500"];
             /** @description Not ready; names what fails */
             503: {
                 headers: {
+                    "Retry-After": components["headers"]["RetryAfter"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -2924,14 +5292,510 @@ export interface operations {
                         /** @enum {string} */
                         database: "ok" | "fail";
                         /** @enum {string} */
+                        disk: "ok" | "fail";
+                        /** @enum {string} */
                         migrations: "ok" | "fail";
                         /** @enum {string} */
                         queue: "ok" | "fail";
+                        /** @enum {string} */
+                        queueAge: "ok" | "fail";
+                        /** @enum {string} */
+                        report: "ok" | "fail";
                         /** @enum {string} */
                         serving: "ok" | "fail";
                     };
                 };
             };
+        };
+    };
+    getAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show your account */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Account"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    updateAccount: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "name": "Sorrel from the east field"
+                 *     }
+                 */
+                "application/merge-patch+json": components["schemas"]["AccountPatch"];
+            };
+        };
+        responses: {
+            /** @description Change your name or language */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Account"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listAccountEvents: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What happened to your account, newest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["AccountEvent"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getFactor: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Whether a second factor is set */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SecondFactor"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    beginFactor: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SecondFactorRequest"];
+            };
+        };
+        responses: {
+            /** @description Begin to set a second factor */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BegunSecondFactor"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    confirmFactor: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "code": "492039"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SecondFactorConfirmation"];
+            };
+        };
+        responses: {
+            /** @description Set the second factor with its first code; the session is replaced */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SetSecondFactor"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    renewRecoveryCodes: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "code": "abcd-efgh-jkmn-pqrs",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SecondFactorProof"];
+            };
+        };
+        responses: {
+            /** @description Get new recovery codes; the old ones open nothing any more */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecoveryCodes"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    removeFactor: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "code": "492039",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SecondFactorProof"];
+            };
+        };
+        responses: {
+            /** @description Remove the second factor; the session is replaced */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewSession"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listAccountGardens: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The gardens you are a member of */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["AccountGarden"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    changePassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "newPassword": "nine thirsty cabbages in May",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["PasswordChangeRequest"];
+            };
+        };
+        responses: {
+            /** @description Change your password; all other sessions end and yours is replaced */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewSession"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "email": "sorrel@example.org",
+                 *       "locale": "en",
+                 *       "name": "Sorrel Hedgerow",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SignUpRequest"];
+            };
+        };
+        responses: {
+            /** @description Done */
+            202: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    confirmAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "code": "q3Xb0nYl1o7V5c2Jm8Rk4sTf6uWzA9eDgHiKpLxNvBw",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["ConfirmRequest"];
+            };
+        };
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
         };
     };
     listBuilds: {
@@ -2941,6 +5805,7 @@ export interface operations {
                 archived?: components["parameters"]["archivedQuery"];
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
                 /** @description Only builds at this site */
                 siteId?: components["parameters"]["siteIdQuery"];
@@ -2957,19 +5822,75 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "archivedAt": null,
+                     *           "asTyped": {},
+                     *           "budget": {
+                     *             "capMinor": 150000,
+                     *             "consumablesFrac": null,
+                     *             "consumablesReason": null,
+                     *             "contingencyFrac": null,
+                     *             "contingencyReason": null,
+                     *             "currency": "USD",
+                     *             "exchangeRates": [],
+                     *             "inKind": [
+                     *               {
+                     *                 "label": "Two loaned step ladders and a drill",
+                     *                 "value": {
+                     *                   "currency": "USD",
+                     *                   "minor": 6000
+                     *                 }
+                     *               }
+                     *             ]
+                     *           },
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "crew": {
+                     *             "experience": "mixed",
+                     *             "people": 5,
+                     *             "startOn": "2026-04-18"
+                     *           },
+                     *           "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *           "name": "Chicory plot: gable canopy",
+                     *           "ownerMemberId": null,
+                     *           "shared": false,
+                     *           "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                     *           "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "variantLabel": null,
+                     *           "variantOf": null,
+                     *           "version": 4,
+                     *           "wishes": {
+                     *             "crops": [
+                     *               "spinach",
+                     *               "kale"
+                     *             ],
+                     *             "nightTargetC": 2,
+                     *             "purpose": "longerSeason",
+                     *             "ventsOpenedBy": "someoneAtNine"
+                     *           }
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Build"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -2979,7 +5900,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -2987,6 +5911,47 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "budget": {
+                 *         "capMinor": 130000,
+                 *         "consumablesFrac": null,
+                 *         "consumablesReason": null,
+                 *         "contingencyFrac": null,
+                 *         "contingencyReason": null,
+                 *         "currency": "USD",
+                 *         "exchangeRates": [],
+                 *         "inKind": [
+                 *           {
+                 *             "label": "Two loaned step ladders and a drill",
+                 *             "value": {
+                 *               "currency": "USD",
+                 *               "minor": 6000
+                 *             }
+                 *           }
+                 *         ]
+                 *       },
+                 *       "crew": {
+                 *         "experience": "mixed",
+                 *         "people": 5,
+                 *         "startOn": "2026-04-18"
+                 *       },
+                 *       "name": "Chicory plot: gable canopy",
+                 *       "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                 *       "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                 *       "wishes": {
+                 *         "crops": [
+                 *           "spinach",
+                 *           "kale",
+                 *           "lettuce",
+                 *           "tomato"
+                 *         ],
+                 *         "nightTargetC": "32 degF",
+                 *         "purpose": "longerSeason",
+                 *         "ventsOpenedBy": "someoneAtNine"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["BuildRequest"];
             };
         };
@@ -2997,16 +5962,69 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/wishes/nightTargetC": "32 degF"
+                     *       },
+                     *       "budget": {
+                     *         "capMinor": 130000,
+                     *         "consumablesFrac": null,
+                     *         "consumablesReason": null,
+                     *         "contingencyFrac": null,
+                     *         "contingencyReason": null,
+                     *         "currency": "USD",
+                     *         "exchangeRates": [],
+                     *         "inKind": [
+                     *           {
+                     *             "label": "Two loaned step ladders and a drill",
+                     *             "value": {
+                     *               "currency": "USD",
+                     *               "minor": 6000
+                     *             }
+                     *           }
+                     *         ]
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "crew": {
+                     *         "experience": "mixed",
+                     *         "people": 5,
+                     *         "startOn": "2026-04-18"
+                     *       },
+                     *       "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "ownerMemberId": null,
+                     *       "shared": false,
+                     *       "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "variantLabel": null,
+                     *       "variantOf": null,
+                     *       "version": 1,
+                     *       "wishes": {
+                     *         "crops": [
+                     *           "spinach",
+                     *           "kale"
+                     *         ],
+                     *         "nightTargetC": 0,
+                     *         "purpose": "longerSeason",
+                     *         "ventsOpenedBy": "someoneAtNine"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Build"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -3021,6 +6039,7 @@ export interface operations {
             query?: {
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -3035,20 +6054,37 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *           "count": 1,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "stockId": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "tag": "RB-003"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Claim"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3058,7 +6094,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path: {
@@ -3068,6 +6107,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "tag": "RB-003"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ClaimRequest"];
             };
         };
@@ -3078,17 +6122,29 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "stockId": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "tag": "RB-003"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Claim"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["ClaimProblem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -3114,17 +6170,29 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "stockId": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "tag": "RB-003"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Claim"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3145,15 +6213,17 @@ export interface operations {
             /** @description Done */
             204: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
@@ -3176,17 +6246,68 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {},
+                     *       "budget": {
+                     *         "capMinor": 150000,
+                     *         "consumablesFrac": null,
+                     *         "consumablesReason": null,
+                     *         "contingencyFrac": null,
+                     *         "contingencyReason": null,
+                     *         "currency": "USD",
+                     *         "exchangeRates": [],
+                     *         "inKind": [
+                     *           {
+                     *             "label": "Two loaned step ladders and a drill",
+                     *             "value": {
+                     *               "currency": "USD",
+                     *               "minor": 6000
+                     *             }
+                     *           }
+                     *         ]
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "crew": {
+                     *         "experience": "mixed",
+                     *         "people": 5,
+                     *         "startOn": "2026-04-18"
+                     *       },
+                     *       "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "ownerMemberId": null,
+                     *       "shared": false,
+                     *       "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "variantLabel": null,
+                     *       "variantOf": null,
+                     *       "version": 4,
+                     *       "wishes": {
+                     *         "crops": [
+                     *           "spinach",
+                     *           "kale"
+                     *         ],
+                     *         "nightTargetC": 2,
+                     *         "purpose": "longerSeason",
+                     *         "ventsOpenedBy": "someoneAtNine"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Build"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3196,7 +6317,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -3206,6 +6330,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "budget": {
+                 *         "capMinor": 150000
+                 *       },
+                 *       "wishes": {
+                 *         "nightTargetC": 2
+                 *       }
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["BuildPatch"];
             };
         };
@@ -3214,17 +6348,68 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {},
+                     *       "budget": {
+                     *         "capMinor": 150000,
+                     *         "consumablesFrac": null,
+                     *         "consumablesReason": null,
+                     *         "contingencyFrac": null,
+                     *         "contingencyReason": null,
+                     *         "currency": "USD",
+                     *         "exchangeRates": [],
+                     *         "inKind": [
+                     *           {
+                     *             "label": "Two loaned step ladders and a drill",
+                     *             "value": {
+                     *               "currency": "USD",
+                     *               "minor": 6000
+                     *             }
+                     *           }
+                     *         ]
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "crew": {
+                     *         "experience": "mixed",
+                     *         "people": 5,
+                     *         "startOn": "2026-04-18"
+                     *       },
+                     *       "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "ownerMemberId": null,
+                     *       "shared": false,
+                     *       "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "variantLabel": null,
+                     *       "variantOf": null,
+                     *       "version": 2,
+                     *       "wishes": {
+                     *         "crops": [
+                     *           "spinach",
+                     *           "kale"
+                     *         ],
+                     *         "nightTargetC": 2,
+                     *         "purpose": "longerSeason",
+                     *         "ventsOpenedBy": "someoneAtNine"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Build"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
@@ -3240,7 +6425,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -3254,17 +6442,68 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": "2026-03-15T09:00:00.000Z",
+                     *       "asTyped": {},
+                     *       "budget": {
+                     *         "capMinor": 150000,
+                     *         "consumablesFrac": null,
+                     *         "consumablesReason": null,
+                     *         "contingencyFrac": null,
+                     *         "contingencyReason": null,
+                     *         "currency": "USD",
+                     *         "exchangeRates": [],
+                     *         "inKind": [
+                     *           {
+                     *             "label": "Two loaned step ladders and a drill",
+                     *             "value": {
+                     *               "currency": "USD",
+                     *               "minor": 6000
+                     *             }
+                     *           }
+                     *         ]
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "crew": {
+                     *         "experience": "mixed",
+                     *         "people": 5,
+                     *         "startOn": "2026-04-18"
+                     *       },
+                     *       "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "ownerMemberId": null,
+                     *       "shared": false,
+                     *       "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "variantLabel": null,
+                     *       "variantOf": null,
+                     *       "version": 3,
+                     *       "wishes": {
+                     *         "crops": [
+                     *           "spinach",
+                     *           "kale"
+                     *         ],
+                     *         "nightTargetC": 2,
+                     *         "purpose": "longerSeason",
+                     *         "ventsOpenedBy": "someoneAtNine"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Build"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -3274,11 +6513,327 @@ export interface operations {
             503: components["responses"]["Problem503"];
         };
     };
+    getBuildHazards: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show the warnings of the newest plan of a build */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BuildHazards"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getBuildHistory: {
+        parameters: {
+            query: {
+                /**
+                 * @description The earlier revision of the plan
+                 * @example 1
+                 */
+                from: components["parameters"]["fromQuery"];
+                /**
+                 * @description The later revision
+                 * @example 1
+                 */
+                to: components["parameters"]["toQuery"];
+            };
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show who changed what between two revisions of the plan of a build */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BuildHistory"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getBuildNeeds: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show what a build needs, without what it costs */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BuildNeeds"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listBuildPhotos: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List the photos of a build */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Photo"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createBuildPhoto: {
+        parameters: {
+            query: {
+                /** @description What the photo shows */
+                caption?: components["parameters"]["captionQuery"];
+                /** @description Whether everybody shown has agreed to it being seen in the garden, and that is kept on file */
+                releaseOnFile?: components["parameters"]["releaseOnFileQuery"];
+                /**
+                 * @description Whether people can be made out on it
+                 * @example false
+                 */
+                showsPeople: components["parameters"]["showsPeopleQuery"];
+            };
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "image/jpeg": Blob;
+                "image/png": Blob;
+                "image/webp": Blob;
+            };
+        };
+        responses: {
+            /** @description Add a photo of a build: the picture itself is the body */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Photo"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getBuildPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                photoId: components["parameters"]["photoIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show what is known of one photo */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Photo"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    removeBuildPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                photoId: components["parameters"]["photoIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getBuildPhotoFile: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                photoId: components["parameters"]["photoIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Fetch the picture */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": Blob;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
     restoreBuild: {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -3292,17 +6847,68 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {},
+                     *       "budget": {
+                     *         "capMinor": 150000,
+                     *         "consumablesFrac": null,
+                     *         "consumablesReason": null,
+                     *         "contingencyFrac": null,
+                     *         "contingencyReason": null,
+                     *         "currency": "USD",
+                     *         "exchangeRates": [],
+                     *         "inKind": [
+                     *           {
+                     *             "label": "Two loaned step ladders and a drill",
+                     *             "value": {
+                     *               "currency": "USD",
+                     *               "minor": 6000
+                     *             }
+                     *           }
+                     *         ]
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "crew": {
+                     *         "experience": "mixed",
+                     *         "people": 5,
+                     *         "startOn": "2026-04-18"
+                     *       },
+                     *       "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "ownerMemberId": null,
+                     *       "shared": false,
+                     *       "siteId": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "structureId": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "variantLabel": null,
+                     *       "variantOf": null,
+                     *       "version": 4,
+                     *       "wishes": {
+                     *         "crops": [
+                     *           "spinach",
+                     *           "kale"
+                     *         ],
+                     *         "nightTargetC": 2,
+                     *         "purpose": "longerSeason",
+                     *         "ventsOpenedBy": "someoneAtNine"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Build"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -3312,13 +6918,53 @@ export interface operations {
             503: components["responses"]["Problem503"];
         };
     };
+    getBuildTotals: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show what a build costs, without what it is */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BuildTotals"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
     listClimateStations: {
         parameters: {
             query: {
-                /** @description Height of the place, to tell how much higher or lower each station lies */
+                /**
+                 * @description Height of the place, to tell how much higher or lower each station lies
+                 * @example 1640
+                 */
                 elevationM?: components["parameters"]["elevationMQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery2"];
-                /** @description Latitude and longitude in degrees, north and east positive */
+                /**
+                 * @description Latitude and longitude in degrees, north and east positive
+                 * @example 39.93,-104.58
+                 */
                 near: components["parameters"]["nearQuery"];
             };
             header?: never;
@@ -3331,16 +6977,46 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "country": "United States of America",
+                     *           "distanceM": 10179,
+                     *           "elevationM": 1656,
+                     *           "heightDifferenceM": null,
+                     *           "latitudeDeg": 39.87,
+                     *           "longitudeDeg": -104.67,
+                     *           "period": "2003-2021 means",
+                     *           "stationId": "72565",
+                     *           "stationName": "Denver Airp./CO"
+                     *         },
+                     *         {
+                     *           "country": "United States of America",
+                     *           "distanceM": 136869,
+                     *           "elevationM": 1872,
+                     *           "heightDifferenceM": null,
+                     *           "latitudeDeg": 41.15,
+                     *           "longitudeDeg": -104.81,
+                     *           "period": "2003-2021 means",
+                     *           "stationId": "72564",
+                     *           "stationName": "Cheyenne/WY"
+                     *         }
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["NearStations"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3361,17 +7037,19 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Station"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3382,6 +7060,7 @@ export interface operations {
             query?: {
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
                 /** @description Only documents of this plan */
                 planId?: components["parameters"]["planIdQuery"];
@@ -3396,19 +7075,55 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "engineVersion": null,
+                     *           "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "kind": "planBook",
+                     *           "language": "en",
+                     *           "links": {
+                     *             "file": null,
+                     *             "plan": "/v1/plans/019a1c3e-0000-7000-8000-000000000005",
+                     *             "self": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
+                     *           },
+                     *           "pages": null,
+                     *           "paper": "letter",
+                     *           "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *           "problem": {
+                     *             "detail": "The report app does not answer.",
+                     *             "remedy": "Try again later.",
+                     *             "status": 503,
+                     *             "title": "Documents cannot be made now",
+                     *             "type": "/v1/problems/report-unavailable"
+                     *           },
+                     *           "sha256": null,
+                     *           "startedAt": "2026-03-15T09:00:00.000Z",
+                     *           "state": "failed",
+                     *           "units": "us"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["PlanDocument"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3418,9 +7133,15 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
-                /** @description wait=10 holds the answer back until the job is done, at most so many seconds */
+                /**
+                 * @description wait=10 holds the answer back until the job is done, at most so many seconds
+                 * @example wait=10
+                 */
                 Prefer?: components["parameters"]["Prefer"];
             };
             path?: never;
@@ -3428,6 +7149,15 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "kind": "planBook",
+                 *       "language": "en",
+                 *       "paper": "letter",
+                 *       "planId": "019a1c3e-0000-7000-8000-000000000005",
+                 *       "units": "us"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PlanDocumentRequest"];
             };
         };
@@ -3437,11 +7167,43 @@ export interface operations {
                 headers: {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Link: components["headers"]["Link2"];
                     Location: components["headers"]["Location"];
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "engineVersion": null,
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "planBook",
+                     *       "language": "en",
+                     *       "links": {
+                     *         "file": null,
+                     *         "plan": "/v1/plans/019a1c3e-0000-7000-8000-000000000005",
+                     *         "self": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
+                     *       },
+                     *       "pages": null,
+                     *       "paper": "letter",
+                     *       "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "problem": {
+                     *         "detail": "The report app does not answer.",
+                     *         "remedy": "Try again later.",
+                     *         "status": 503,
+                     *         "title": "Documents cannot be made now",
+                     *         "type": "/v1/problems/report-unavailable"
+                     *       },
+                     *       "sha256": null,
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "failed",
+                     *       "units": "us"
+                     *     }
+                     */
                     "application/json": components["schemas"]["PlanDocument"];
                 };
             };
@@ -3450,19 +7212,22 @@ export interface operations {
                 headers: {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Link: components["headers"]["Link2"];
                     Location: components["headers"]["Location"];
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PlanDocument"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -3487,17 +7252,48 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "engineVersion": null,
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "planBook",
+                     *       "language": "en",
+                     *       "links": {
+                     *         "file": null,
+                     *         "plan": "/v1/plans/019a1c3e-0000-7000-8000-000000000005",
+                     *         "self": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
+                     *       },
+                     *       "pages": null,
+                     *       "paper": "letter",
+                     *       "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "problem": {
+                     *         "detail": "The report app does not answer.",
+                     *         "remedy": "Try again later.",
+                     *         "status": 503,
+                     *         "title": "Documents cannot be made now",
+                     *         "type": "/v1/problems/report-unavailable"
+                     *       },
+                     *       "sha256": null,
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "failed",
+                     *       "units": "us"
+                     *     }
+                     */
                     "application/json": components["schemas"]["PlanDocument"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3518,17 +7314,19 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/pdf": Blob;
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
@@ -3540,6 +7338,7 @@ export interface operations {
             query?: {
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -3552,19 +7351,36 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "from": "EUR",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "rate": 1.09,
+                     *           "readOn": "2026-03-02",
+                     *           "to": "USD"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["ExchangeRate"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3574,7 +7390,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -3582,6 +7401,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "from": "EUR",
+                 *       "rate": 1.09,
+                 *       "readOn": "2026-03-02",
+                 *       "to": "USD"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ExchangeRateRequest"];
             };
         };
@@ -3592,16 +7419,28 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "from": "EUR",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "rate": 1.09,
+                     *       "readOn": "2026-03-02",
+                     *       "to": "USD"
+                     *     }
+                     */
                     "application/json": components["schemas"]["ExchangeRate"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -3626,17 +7465,29 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "from": "EUR",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "rate": 1.09,
+                     *       "readOn": "2026-03-02",
+                     *       "to": "USD"
+                     *     }
+                     */
                     "application/json": components["schemas"]["ExchangeRate"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3646,7 +7497,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -3654,26 +7508,68 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "currency": "USD",
+                 *       "invented": true,
+                 *       "keyName": "coordinator",
+                 *       "locale": "en-US",
+                 *       "name": "Rabbitbrush Bend Community Garden",
+                 *       "unitSystem": "us"
+                 *     }
+                 */
                 "application/json": components["schemas"]["GardenRequest"];
             };
         };
         responses: {
-            /** @description Make a garden with its first key, which is shown this once */
+            /** @description Make a garden: the operator with a first key, which is shown this once; a signed-in person as its coordinator */
             201: {
                 headers: {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "garden": {
+                     *         "archivedAt": null,
+                     *         "createdAt": "2026-03-15T09:00:00.000Z",
+                     *         "currency": "USD",
+                     *         "id": "019a1c3e-0000-7000-8000-000000000001",
+                     *         "invented": true,
+                     *         "locale": "en-US",
+                     *         "name": "Rabbitbrush Bend Community Garden",
+                     *         "unitSystem": "us",
+                     *         "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *         "version": 1
+                     *       },
+                     *       "key": {
+                     *         "createdAt": "2026-03-15T09:00:00.000Z",
+                     *         "expiresAt": null,
+                     *         "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *         "key": "lw_shown-once-and-kept-by-you",
+                     *         "lastUsedAt": null,
+                     *         "name": "coordinator",
+                     *         "prefix": "lw_example1",
+                     *         "revokedAt": null,
+                     *         "scopes": [
+                     *           "garden:read",
+                     *           "garden:admin"
+                     *         ]
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["NewGarden"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -3696,15 +7592,32 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "currency": "USD",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000001",
+                     *       "invented": true,
+                     *       "locale": "en-US",
+                     *       "name": "Rabbitbrush Bend Garden",
+                     *       "unitSystem": "metric",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["Garden"];
                 };
             };
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3714,7 +7627,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path?: never;
@@ -3722,6 +7638,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "name": "Rabbitbrush Bend Garden",
+                 *       "unitSystem": "metric"
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["GardenPatch"];
             };
         };
@@ -3730,17 +7652,33 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "currency": "USD",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000001",
+                     *       "invented": true,
+                     *       "locale": "en-US",
+                     *       "name": "Rabbitbrush Bend Garden",
+                     *       "unitSystem": "metric",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["Garden"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
@@ -3752,11 +7690,399 @@ export interface operations {
             503: components["responses"]["Problem503"];
         };
     };
+    listHistory: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+                /** @description Only what happened to this thing */
+                objectId?: components["parameters"]["objectIdQuery"];
+                /** @description Only what happened to things of this kind */
+                objectType?: components["parameters"]["objectTypeQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List who changed what in the garden, oldest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["HistoryEntry"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listInvitations: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List the invitations of the garden */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Invitation"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createInvitation: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "email": "sorrel@example.org",
+                 *       "roles": [
+                 *         "member",
+                 *         "storekeeper"
+                 *       ]
+                 *     }
+                 */
+                "application/json": components["schemas"]["InvitationRequest"];
+            };
+        };
+        responses: {
+            /** @description Invite somebody by mail; open for seven days */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Invitation"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show one invitation */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Invitation"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    revokeInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    redeemInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "code": "q3Xb0nYl1o7V5c2Jm8Rk4sTf6uWzA9eDgHiKpLxNvBw"
+                 *     }
+                 */
+                "application/json": components["schemas"]["InvitationRedemption"];
+            };
+        };
+        responses: {
+            /** @description Join the garden that you were invited to */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JoinedGarden"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listJobs: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+                /** @description Only jobs in this state */
+                state?: components["parameters"]["stateQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List jobs, oldest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Job"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getJob: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show how far a job is */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Job"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    cancelJob: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Call a job off; once it has ended this changes nothing */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Job"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    streamJobEvents: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description Id of the last event seen; what follows it is told */
+                "Last-Event-ID"?: components["parameters"]["LastEventID"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Follow a job by server-sent events: "progress" at each change, "end" at last */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/event-stream": string;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
     listKeys: {
         parameters: {
             query?: {
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -3769,19 +8095,54 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "expiresAt": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "lastUsedAt": "2026-03-15T09:00:00.000Z",
+                     *           "name": "coordinator",
+                     *           "prefix": "lw_example1",
+                     *           "revokedAt": null,
+                     *           "scopes": [
+                     *             "garden:read",
+                     *             "garden:admin"
+                     *           ]
+                     *         },
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "expiresAt": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "lastUsedAt": "2026-03-15T09:00:00.000Z",
+                     *           "name": "another",
+                     *           "prefix": "lw_example1",
+                     *           "revokedAt": null,
+                     *           "scopes": [
+                     *             "garden:read",
+                     *             "garden:admin"
+                     *           ]
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Key"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3791,7 +8152,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -3799,6 +8163,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "expiresOn": null,
+                 *       "name": "tool shed tablet",
+                 *       "scopes": [
+                 *         "stock:read",
+                 *         "stock:write"
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["KeyRequest"];
             };
         };
@@ -3809,16 +8183,34 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "key": "lw_shown-once-and-kept-by-you",
+                     *       "lastUsedAt": null,
+                     *       "name": "tool shed tablet",
+                     *       "prefix": "lw_example1",
+                     *       "revokedAt": null,
+                     *       "scopes": [
+                     *         "stock:read",
+                     *         "stock:write"
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["NewKey"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -3843,17 +8235,34 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "lastUsedAt": null,
+                     *       "name": "tool shed tablet",
+                     *       "prefix": "lw_example1",
+                     *       "revokedAt": null,
+                     *       "scopes": [
+                     *         "stock:read",
+                     *         "stock:write"
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["Key"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3873,17 +8282,464 @@ export interface operations {
             /** @description Done */
             204: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listMembers: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @description Show former members too */
+                former?: components["parameters"]["formerQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List the members of the garden */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Member"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getMember: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show one member */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Member"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    removeMember: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    updateMember: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "name": "Sorrel",
+                 *       "roles": [
+                 *         "member"
+                 *       ]
+                 *     }
+                 */
+                "application/merge-patch+json": components["schemas"]["MemberPatch"];
+            };
+        };
+        responses: {
+            /** @description Change what a member is called and is */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Member"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getSharedDetails: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What a member has agreed to share with you */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SharedDetails"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listConsents: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What you have agreed to in this garden, and in which words */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Consents"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    giveConsent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConsentRequest"];
+            };
+        };
+        responses: {
+            /** @description Agree to one purpose */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Consent"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listConsentHistory: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everything you agreed to and took back, oldest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["ConsentEntry"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    withdrawConsent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConsentWithdrawal"];
+            };
+        };
+        responses: {
+            /** @description Take back what you agreed to */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Consent"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getPrivateDetails: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show your private details in this garden */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PrivateDetails"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    removePrivateDetails: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    updatePrivateDetails: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/merge-patch+json": components["schemas"]["PrivateDetailsPatch"];
+            };
+        };
+        responses: {
+            /** @description Change your private details; kept sealed, seen by you alone unless you agree to more */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PrivateDetails"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3900,13 +8756,166 @@ export interface operations {
         responses: {
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": Record<string, unknown>;
                 };
             };
-            406: components["responses"]["Problem406"];
+            400: components["responses"]["Problem4002"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listBuildSummaries: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List every build of the garden in a few words: name, kind, state */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["BuildSummary"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getGardenTotals: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show sums over the garden that name nobody */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GardenTotals"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createPasswordReset: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "email": "sorrel@example.org"
+                 *     }
+                 */
+                "application/json": components["schemas"]["PasswordResetRequest"];
+            };
+        };
+        responses: {
+            /** @description Done */
+            202: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    redeemPasswordReset: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "code": "q3Xb0nYl1o7V5c2Jm8Rk4sTf6uWzA9eDgHiKpLxNvBw",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["PasswordResetRedemption"];
+            };
+        };
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -3918,6 +8927,7 @@ export interface operations {
                 buildId?: components["parameters"]["buildIdQuery"];
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -3930,19 +8940,67 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "asBuiltCount": 1,
+                     *           "asOf": "2026-03-15",
+                     *           "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *           "links": {
+                     *             "build": "/v1/builds/019a1c3e-0000-7000-8000-000000000004",
+                     *             "result": "/v1/plans/019a1c3e-0000-7000-8000-000000000005/result",
+                     *             "self": "/v1/plans/019a1c3e-0000-7000-8000-000000000005"
+                     *           },
+                     *           "problem": null,
+                     *           "reviewBlocked": null,
+                     *           "reviews": [
+                     *             {
+                     *               "comment": "Tempered glass only above the beds.",
+                     *               "createdAt": "2026-03-15T09:00:00.000Z",
+                     *               "decision": "changesWanted",
+                     *               "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *               "reviewer": "Sage, safety lead"
+                     *             }
+                     *           ],
+                     *           "revision": 1,
+                     *           "stale": [
+                     *             {
+                     *               "reason": "buildChanged",
+                     *               "since": "2026-03-15T09:00:00.000Z",
+                     *               "subject": null
+                     *             },
+                     *             {
+                     *               "reason": "priceChanged",
+                     *               "since": "2026-03-15T09:00:00.000Z",
+                     *               "subject": "film.greenhouse"
+                     *             }
+                     *           ],
+                     *           "startedAt": "2026-03-15T09:00:00.000Z",
+                     *           "state": "ready"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Plan"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -3952,9 +9010,15 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
-                /** @description wait=10 holds the answer back until the job is done, at most so many seconds */
+                /**
+                 * @description wait=10 holds the answer back until the job is done, at most so many seconds
+                 * @example wait=10
+                 */
                 Prefer?: components["parameters"]["Prefer"];
             };
             path?: never;
@@ -3962,6 +9026,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "asOf": "2026-03-15",
+                 *       "buildId": "019a1c3e-0000-7000-8000-000000000004"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PlanRequest"];
             };
         };
@@ -3971,11 +9041,36 @@ export interface operations {
                 headers: {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Link: components["headers"]["Link2"];
                     Location: components["headers"]["Location"];
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "asBuiltCount": 0,
+                     *       "asOf": "2026-03-15",
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "links": {
+                     *         "build": "/v1/builds/019a1c3e-0000-7000-8000-000000000004",
+                     *         "result": "/v1/plans/019a1c3e-0000-7000-8000-000000000005/result",
+                     *         "self": "/v1/plans/019a1c3e-0000-7000-8000-000000000005"
+                     *       },
+                     *       "problem": null,
+                     *       "reviewBlocked": true,
+                     *       "reviews": [],
+                     *       "revision": 1,
+                     *       "stale": [],
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "ready"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Plan"];
                 };
             };
@@ -3984,19 +9079,22 @@ export interface operations {
                 headers: {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Link: components["headers"]["Link2"];
                     Location: components["headers"]["Location"];
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["Plan"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -4021,17 +9119,60 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "asBuiltCount": 1,
+                     *       "asOf": "2026-03-15",
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "links": {
+                     *         "build": "/v1/builds/019a1c3e-0000-7000-8000-000000000004",
+                     *         "result": "/v1/plans/019a1c3e-0000-7000-8000-000000000005/result",
+                     *         "self": "/v1/plans/019a1c3e-0000-7000-8000-000000000005"
+                     *       },
+                     *       "problem": null,
+                     *       "reviewBlocked": true,
+                     *       "reviews": [
+                     *         {
+                     *           "comment": "Tempered glass only above the beds.",
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "decision": "changesWanted",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "reviewer": "Sage, safety lead"
+                     *         }
+                     *       ],
+                     *       "revision": 1,
+                     *       "stale": [
+                     *         {
+                     *           "reason": "buildChanged",
+                     *           "since": "2026-03-15T09:00:00.000Z",
+                     *           "subject": null
+                     *         },
+                     *         {
+                     *           "reason": "priceChanged",
+                     *           "since": "2026-03-15T09:00:00.000Z",
+                     *           "subject": "film.greenhouse"
+                     *         }
+                     *       ],
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "ready"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Plan"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4042,6 +9183,7 @@ export interface operations {
             query?: {
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -4056,20 +9198,52 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "asTyped": {
+                     *             "/measures/0/lengthM": "34 in"
+                     *           },
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "measures": [
+                     *             {
+                     *               "lengthM": 0.8635999999999999,
+                     *               "pulledToN": null,
+                     *               "remark": null,
+                     *               "subject": "D1 opening width"
+                     *             },
+                     *             {
+                     *               "lengthM": null,
+                     *               "pulledToN": 5600,
+                     *               "remark": "held for one minute",
+                     *               "subject": "anchor at post A1"
+                     *             }
+                     *           ],
+                     *           "observedOn": "2026-05-02",
+                     *           "remark": "Built by five people on one weekend."
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["AsBuilt"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4079,7 +9253,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path: {
@@ -4089,6 +9266,26 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "measures": [
+                 *         {
+                 *           "lengthM": "34 in",
+                 *           "pulledToN": null,
+                 *           "remark": null,
+                 *           "subject": "D1 opening width"
+                 *         },
+                 *         {
+                 *           "lengthM": null,
+                 *           "pulledToN": 5600,
+                 *           "remark": "held for one minute",
+                 *           "subject": "anchor at post A1"
+                 *         }
+                 *       ],
+                 *       "observedOn": "2026-05-02",
+                 *       "remark": "Built by five people on one weekend."
+                 *     }
+                 */
                 "application/json": components["schemas"]["AsBuiltRequest"];
             };
         };
@@ -4099,21 +9296,87 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "asTyped": {
+                     *         "/measures/0/lengthM": "34 in"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "measures": [
+                     *         {
+                     *           "lengthM": 0.8635999999999999,
+                     *           "pulledToN": null,
+                     *           "remark": null,
+                     *           "subject": "D1 opening width"
+                     *         },
+                     *         {
+                     *           "lengthM": null,
+                     *           "pulledToN": 5600,
+                     *           "remark": "held for one minute",
+                     *           "subject": "anchor at post A1"
+                     *         }
+                     *       ],
+                     *       "observedOn": "2026-05-02",
+                     *       "remark": "Built by five people on one weekend."
+                     *     }
+                     */
                     "application/json": components["schemas"]["AsBuilt"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportCalendar: {
+        parameters: {
+            query?: {
+                /** @description Days from one work day to the next: 1 is day after day, 7 is once a week */
+                everyD?: components["parameters"]["everyDQuery"];
+                /** @description First work day; left out: the day on which the crew of the build begins */
+                startsOn?: components["parameters"]["startsOnQuery"];
+            };
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The work days of a plan as a calendar */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/calendar": string;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4134,17 +9397,53 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PlanInputs"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportMaterials: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What a plan needs, takes from the pile and buys, as CSV */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4165,17 +9464,19 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PlanResult"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
@@ -4186,7 +9487,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path: {
@@ -4196,6 +9500,13 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "comment": "Tempered glass only above the beds.",
+                 *       "decision": "changesWanted",
+                 *       "reviewer": "Sage, safety lead"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ReviewRequest"];
             };
         };
@@ -4206,17 +9517,28 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "comment": "Tempered glass only above the beds.",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "decision": "changesWanted",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "reviewer": "Sage, safety lead"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Review"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -4233,6 +9555,7 @@ export interface operations {
                 archived?: components["parameters"]["archivedQuery"];
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
                 /** @description Only prices of this material */
                 material?: components["parameters"]["materialQuery"];
@@ -4247,19 +9570,50 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/pieceLengthM": "100 ft",
+                     *             "/pieceWidthM": "28 ft"
+                     *           },
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "material": "film.greenhouse",
+                     *           "packAmount": 260.1,
+                     *           "packPrice": {
+                     *             "currency": "USD",
+                     *             "minor": 49900
+                     *           },
+                     *           "pieceLengthM": 30.48,
+                     *           "pieceWidthM": 8.5344,
+                     *           "readOn": "2026-03-20",
+                     *           "supplier": "growing supplies",
+                     *           "unit": "m2",
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "version": 4
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Price"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4269,7 +9623,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -4277,6 +9634,21 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "material": "film.greenhouse",
+                 *       "packAmount": 260.1,
+                 *       "packPrice": {
+                 *         "currency": "USD",
+                 *         "minor": 51500
+                 *       },
+                 *       "pieceLengthM": "100 ft",
+                 *       "pieceWidthM": "28 ft",
+                 *       "readOn": "2026-03-02",
+                 *       "supplier": "growing supplies",
+                 *       "unit": "m2"
+                 *     }
+                 */
                 "application/json": components["schemas"]["PriceRequest"];
             };
         };
@@ -4287,19 +9659,76 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/pieceLengthM": "100 ft",
+                     *         "/pieceWidthM": "28 ft"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "material": "film.greenhouse",
+                     *       "packAmount": 260.1,
+                     *       "packPrice": {
+                     *         "currency": "USD",
+                     *         "minor": 51500
+                     *       },
+                     *       "pieceLengthM": 30.48,
+                     *       "pieceWidthM": 8.5344,
+                     *       "readOn": "2026-03-02",
+                     *       "supplier": "growing supplies",
+                     *       "unit": "m2",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 1
+                     *     }
+                     */
                     "application/json": components["schemas"]["Price"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportPrices: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description All prices as CSV */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
             422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
@@ -4321,17 +9750,43 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/pieceLengthM": "100 ft",
+                     *         "/pieceWidthM": "28 ft"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "material": "film.greenhouse",
+                     *       "packAmount": 260.1,
+                     *       "packPrice": {
+                     *         "currency": "USD",
+                     *         "minor": 49900
+                     *       },
+                     *       "pieceLengthM": 30.48,
+                     *       "pieceWidthM": 8.5344,
+                     *       "readOn": "2026-03-20",
+                     *       "supplier": "growing supplies",
+                     *       "unit": "m2",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 4
+                     *     }
+                     */
                     "application/json": components["schemas"]["Price"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4341,7 +9796,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4351,6 +9809,15 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "packPrice": {
+                 *         "currency": "USD",
+                 *         "minor": 49900
+                 *       },
+                 *       "readOn": "2026-03-20"
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["PricePatch"];
             };
         };
@@ -4359,17 +9826,43 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/pieceLengthM": "100 ft",
+                     *         "/pieceWidthM": "28 ft"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "material": "film.greenhouse",
+                     *       "packAmount": 260.1,
+                     *       "packPrice": {
+                     *         "currency": "USD",
+                     *         "minor": 49900
+                     *       },
+                     *       "pieceLengthM": 30.48,
+                     *       "pieceWidthM": 8.5344,
+                     *       "readOn": "2026-03-20",
+                     *       "supplier": "growing supplies",
+                     *       "unit": "m2",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["Price"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
@@ -4385,7 +9878,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4399,17 +9895,43 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": "2026-03-15T09:00:00.000Z",
+                     *       "asTyped": {
+                     *         "/pieceLengthM": "100 ft",
+                     *         "/pieceWidthM": "28 ft"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "material": "film.greenhouse",
+                     *       "packAmount": 260.1,
+                     *       "packPrice": {
+                     *         "currency": "USD",
+                     *         "minor": 49900
+                     *       },
+                     *       "pieceLengthM": 30.48,
+                     *       "pieceWidthM": 8.5344,
+                     *       "readOn": "2026-03-20",
+                     *       "supplier": "growing supplies",
+                     *       "unit": "m2",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 3
+                     *     }
+                     */
                     "application/json": components["schemas"]["Price"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -4423,7 +9945,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4437,17 +9962,43 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/pieceLengthM": "100 ft",
+                     *         "/pieceWidthM": "28 ft"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "material": "film.greenhouse",
+                     *       "packAmount": 260.1,
+                     *       "packPrice": {
+                     *         "currency": "USD",
+                     *         "minor": 49900
+                     *       },
+                     *       "pieceLengthM": 30.48,
+                     *       "pieceWidthM": 8.5344,
+                     *       "readOn": "2026-03-20",
+                     *       "supplier": "growing supplies",
+                     *       "unit": "m2",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 4
+                     *     }
+                     */
                     "application/json": components["schemas"]["Price"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -4468,13 +10019,36 @@ export interface operations {
         responses: {
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "detail": "The body is not JSON as this API takes it: {reason}.",
+                     *           "remedy": "Correct the body; send plain JSON with each key once.",
+                     *           "status": 400,
+                     *           "title": "The body cannot be read",
+                     *           "type": "/v1/problems/malformed-json"
+                     *         },
+                     *         {
+                     *           "detail": "The address or the headers of the request are broken.",
+                     *           "remedy": "Correct the request; percent signs in an address must be followed by two hexadecimal digits.",
+                     *           "status": 400,
+                     *           "title": "The request cannot be read",
+                     *           "type": "/v1/problems/malformed-request"
+                     *         }
+                     *       ]
+                     *     }
+                     */
                     "application/json": {
                         items: {
                             detail: string;
                             remedy: string;
+                            /** Format: int32 */
                             status: number;
                             title: string;
                             type: string;
@@ -4482,7 +10056,9 @@ export interface operations {
                     };
                 };
             };
-            406: components["responses"]["Problem406"];
+            400: components["responses"]["Problem4002"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -4500,21 +10076,207 @@ export interface operations {
         responses: {
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "detail": "There is no {what} with this id in this garden.",
+                     *       "remedy": "Check the id, and that the key belongs to the right garden.",
+                     *       "status": 404,
+                     *       "title": "Not found",
+                     *       "type": "/v1/problems/not-found"
+                     *     }
+                     */
                     "application/json": {
                         detail: string;
                         remedy: string;
+                        /** Format: int32 */
                         status: number;
                         title: string;
                         type: string;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listSessions: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List your open sessions */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Session"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "as": "token",
+                 *       "email": "sorrel@example.org",
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SignInRequest"];
+            };
+        };
+        responses: {
+            /** @description Sign in */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewSession"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    endOtherSessions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    endSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    endCurrentSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
         };
@@ -4526,6 +10288,7 @@ export interface operations {
                 archived?: components["parameters"]["archivedQuery"];
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -4538,19 +10301,77 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/elevationM": "5380 ft",
+                     *             "/frostDepthM": "40 in",
+                     *             "/shadedFrac": "10 %",
+                     *             "/snow/loadPa": "30 psf",
+                     *             "/wind/speedMPerS": "105 mph"
+                     *           },
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "elevationM": 1639.824,
+                     *           "exposure": "C",
+                     *           "fallAcrossM": 0.08,
+                     *           "fallAlongM": -0.12,
+                     *           "frostDepthM": 1.016,
+                     *           "glassRule": "allowed",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000002",
+                     *           "latitudeDeg": 39.93,
+                     *           "longitudeDeg": -104.58,
+                     *           "name": "East field at the bend",
+                     *           "nearHilltop": "no",
+                     *           "ownerMemberId": null,
+                     *           "permanentAnchors": "allowed",
+                     *           "shadedFrac": 0.1,
+                     *           "shared": false,
+                     *           "snow": {
+                     *             "codeEdition": "ASCE 7-16",
+                     *             "level": "service",
+                     *             "loadPa": 1436.4077694100752,
+                     *             "readOn": "2026-02-12",
+                     *             "source": "county snow table reading, invented for this example",
+                     *             "surface": "ground"
+                     *           },
+                     *           "soilClass": "4A",
+                     *           "stationId": null,
+                     *           "stormWindFromDeg": 315,
+                     *           "timeZone": "America/Denver",
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "version": 4,
+                     *           "wind": {
+                     *             "averaging": "gust3s",
+                     *             "codeEdition": "ASCE 7-16",
+                     *             "level": "ultimate",
+                     *             "readOn": "2026-02-12",
+                     *             "riskCategory": "I",
+                     *             "source": "hazard map reading, invented for this example",
+                     *             "speedMPerS": 46.9392
+                     *           }
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Site"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4560,7 +10381,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -4568,6 +10392,42 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "elevationM": "5380 ft",
+                 *       "exposure": "C",
+                 *       "fallAcrossM": 0.08,
+                 *       "fallAlongM": -0.12,
+                 *       "frostDepthM": "36 in",
+                 *       "glassRule": "allowed",
+                 *       "latitudeDeg": 39.93,
+                 *       "longitudeDeg": -104.58,
+                 *       "name": "East field at the bend",
+                 *       "nearHilltop": "no",
+                 *       "permanentAnchors": "allowed",
+                 *       "shadedFrac": 0.05,
+                 *       "snow": {
+                 *         "codeEdition": "ASCE 7-16",
+                 *         "level": "service",
+                 *         "loadPa": "30 psf",
+                 *         "readOn": "2026-02-12",
+                 *         "source": "county snow table reading, invented for this example",
+                 *         "surface": "ground"
+                 *       },
+                 *       "soilClass": "4A",
+                 *       "stormWindFromDeg": 315,
+                 *       "timeZone": "America/Denver",
+                 *       "wind": {
+                 *         "averaging": "gust3s",
+                 *         "codeEdition": "ASCE 7-16",
+                 *         "level": "ultimate",
+                 *         "readOn": "2026-02-12",
+                 *         "riskCategory": "I",
+                 *         "source": "hazard map reading, invented for this example",
+                 *         "speedMPerS": "105 mph"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["SiteRequest"];
             };
         };
@@ -4578,19 +10438,102 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/elevationM": "5380 ft",
+                     *         "/frostDepthM": "36 in",
+                     *         "/snow/loadPa": "30 psf",
+                     *         "/wind/speedMPerS": "105 mph"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "elevationM": 1639.824,
+                     *       "exposure": "C",
+                     *       "fallAcrossM": 0.08,
+                     *       "fallAlongM": -0.12,
+                     *       "frostDepthM": 0.9144,
+                     *       "glassRule": "allowed",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "latitudeDeg": 39.93,
+                     *       "longitudeDeg": -104.58,
+                     *       "name": "East field at the bend",
+                     *       "nearHilltop": "no",
+                     *       "ownerMemberId": null,
+                     *       "permanentAnchors": "allowed",
+                     *       "shadedFrac": 0.05,
+                     *       "shared": false,
+                     *       "snow": {
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "service",
+                     *         "loadPa": 1436.4077694100752,
+                     *         "readOn": "2026-02-12",
+                     *         "source": "county snow table reading, invented for this example",
+                     *         "surface": "ground"
+                     *       },
+                     *       "soilClass": "4A",
+                     *       "stationId": null,
+                     *       "stormWindFromDeg": 315,
+                     *       "timeZone": "America/Denver",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 1,
+                     *       "wind": {
+                     *         "averaging": "gust3s",
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "ultimate",
+                     *         "readOn": "2026-02-12",
+                     *         "riskCategory": "I",
+                     *         "source": "hazard map reading, invented for this example",
+                     *         "speedMPerS": 46.9392
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Site"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportSites: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sites as GeoJSON */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/geo+json": string;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
             422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
@@ -4612,17 +10555,70 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/elevationM": "5380 ft",
+                     *         "/frostDepthM": "40 in",
+                     *         "/shadedFrac": "10 %",
+                     *         "/snow/loadPa": "30 psf",
+                     *         "/wind/speedMPerS": "105 mph"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "elevationM": 1639.824,
+                     *       "exposure": "C",
+                     *       "fallAcrossM": 0.08,
+                     *       "fallAlongM": -0.12,
+                     *       "frostDepthM": 1.016,
+                     *       "glassRule": "allowed",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "latitudeDeg": 39.93,
+                     *       "longitudeDeg": -104.58,
+                     *       "name": "East field at the bend",
+                     *       "nearHilltop": "no",
+                     *       "ownerMemberId": null,
+                     *       "permanentAnchors": "allowed",
+                     *       "shadedFrac": 0.1,
+                     *       "shared": false,
+                     *       "snow": {
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "service",
+                     *         "loadPa": 1436.4077694100752,
+                     *         "readOn": "2026-02-12",
+                     *         "source": "county snow table reading, invented for this example",
+                     *         "surface": "ground"
+                     *       },
+                     *       "soilClass": "4A",
+                     *       "stationId": null,
+                     *       "stormWindFromDeg": 315,
+                     *       "timeZone": "America/Denver",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 4,
+                     *       "wind": {
+                     *         "averaging": "gust3s",
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "ultimate",
+                     *         "readOn": "2026-02-12",
+                     *         "riskCategory": "I",
+                     *         "source": "hazard map reading, invented for this example",
+                     *         "speedMPerS": 46.9392
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Site"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4632,7 +10628,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4642,6 +10641,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "frostDepthM": "40 in",
+                 *       "shadedFrac": "10 %"
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["SitePatch"];
             };
         };
@@ -4650,17 +10655,70 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/elevationM": "5380 ft",
+                     *         "/frostDepthM": "40 in",
+                     *         "/shadedFrac": "10 %",
+                     *         "/snow/loadPa": "30 psf",
+                     *         "/wind/speedMPerS": "105 mph"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "elevationM": 1639.824,
+                     *       "exposure": "C",
+                     *       "fallAcrossM": 0.08,
+                     *       "fallAlongM": -0.12,
+                     *       "frostDepthM": 1.016,
+                     *       "glassRule": "allowed",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "latitudeDeg": 39.93,
+                     *       "longitudeDeg": -104.58,
+                     *       "name": "East field at the bend",
+                     *       "nearHilltop": "no",
+                     *       "ownerMemberId": null,
+                     *       "permanentAnchors": "allowed",
+                     *       "shadedFrac": 0.1,
+                     *       "shared": false,
+                     *       "snow": {
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "service",
+                     *         "loadPa": 1436.4077694100752,
+                     *         "readOn": "2026-02-12",
+                     *         "source": "county snow table reading, invented for this example",
+                     *         "surface": "ground"
+                     *       },
+                     *       "soilClass": "4A",
+                     *       "stationId": null,
+                     *       "stormWindFromDeg": 315,
+                     *       "timeZone": "America/Denver",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2,
+                     *       "wind": {
+                     *         "averaging": "gust3s",
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "ultimate",
+                     *         "readOn": "2026-02-12",
+                     *         "riskCategory": "I",
+                     *         "source": "hazard map reading, invented for this example",
+                     *         "speedMPerS": 46.9392
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Site"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
@@ -4676,7 +10734,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4690,17 +10751,70 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": "2026-03-15T09:00:00.000Z",
+                     *       "asTyped": {
+                     *         "/elevationM": "5380 ft",
+                     *         "/frostDepthM": "40 in",
+                     *         "/shadedFrac": "10 %",
+                     *         "/snow/loadPa": "30 psf",
+                     *         "/wind/speedMPerS": "105 mph"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "elevationM": 1639.824,
+                     *       "exposure": "C",
+                     *       "fallAcrossM": 0.08,
+                     *       "fallAlongM": -0.12,
+                     *       "frostDepthM": 1.016,
+                     *       "glassRule": "allowed",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "latitudeDeg": 39.93,
+                     *       "longitudeDeg": -104.58,
+                     *       "name": "East field at the bend",
+                     *       "nearHilltop": "no",
+                     *       "ownerMemberId": null,
+                     *       "permanentAnchors": "allowed",
+                     *       "shadedFrac": 0.1,
+                     *       "shared": false,
+                     *       "snow": {
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "service",
+                     *         "loadPa": 1436.4077694100752,
+                     *         "readOn": "2026-02-12",
+                     *         "source": "county snow table reading, invented for this example",
+                     *         "surface": "ground"
+                     *       },
+                     *       "soilClass": "4A",
+                     *       "stationId": null,
+                     *       "stormWindFromDeg": 315,
+                     *       "timeZone": "America/Denver",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 3,
+                     *       "wind": {
+                     *         "averaging": "gust3s",
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "ultimate",
+                     *         "readOn": "2026-02-12",
+                     *         "riskCategory": "I",
+                     *         "source": "hazard map reading, invented for this example",
+                     *         "speedMPerS": 46.9392
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Site"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -4714,7 +10828,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4728,17 +10845,299 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/elevationM": "5380 ft",
+                     *         "/frostDepthM": "40 in",
+                     *         "/shadedFrac": "10 %",
+                     *         "/snow/loadPa": "30 psf",
+                     *         "/wind/speedMPerS": "105 mph"
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "elevationM": 1639.824,
+                     *       "exposure": "C",
+                     *       "fallAcrossM": 0.08,
+                     *       "fallAlongM": -0.12,
+                     *       "frostDepthM": 1.016,
+                     *       "glassRule": "allowed",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000002",
+                     *       "latitudeDeg": 39.93,
+                     *       "longitudeDeg": -104.58,
+                     *       "name": "East field at the bend",
+                     *       "nearHilltop": "no",
+                     *       "ownerMemberId": null,
+                     *       "permanentAnchors": "allowed",
+                     *       "shadedFrac": 0.1,
+                     *       "shared": false,
+                     *       "snow": {
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "service",
+                     *         "loadPa": 1436.4077694100752,
+                     *         "readOn": "2026-02-12",
+                     *         "source": "county snow table reading, invented for this example",
+                     *         "surface": "ground"
+                     *       },
+                     *       "soilClass": "4A",
+                     *       "stationId": null,
+                     *       "stormWindFromDeg": 315,
+                     *       "timeZone": "America/Denver",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 4,
+                     *       "wind": {
+                     *         "averaging": "gust3s",
+                     *         "codeEdition": "ASCE 7-16",
+                     *         "level": "ultimate",
+                     *         "readOn": "2026-02-12",
+                     *         "riskCategory": "I",
+                     *         "source": "hazard map reading, invented for this example",
+                     *         "speedMPerS": 46.9392
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Site"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            412: components["responses"]["Problem412"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listSpendRequests: {
+        parameters: {
+            query?: {
+                /** @description Only requests for this build */
+                buildId?: components["parameters"]["buildIdQuery2"];
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+                /** @description Only requests in this state */
+                state?: components["parameters"]["stateQuery2"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List what was asked for, and what was decided */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["SpendRequest"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createSpendRequest: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "amount": {
+                 *         "currency": "USD",
+                 *         "minor": 4250
+                 *       },
+                 *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                 *       "purpose": "Two rolls of batten tape and a box of screws"
+                 *     }
+                 */
+                "application/json": components["schemas"]["SpendRequestRequest"];
+            };
+        };
+        responses: {
+            /** @description Ask to spend money */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpendRequest"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getSpendRequest: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show one request */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpendRequest"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    decideSpendRequest: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "decision": "approved",
+                 *       "remark": "Keep the receipt for the grant."
+                 *     }
+                 */
+                "application/json": components["schemas"]["SpendDecisionRequest"];
+            };
+        };
+        responses: {
+            /** @description Approve or refuse what somebody else asked for, up to the limit of one’s role */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpendRequest"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    withdrawSpendRequest: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Take back what one asked for */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SpendRequest"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -4761,6 +11160,7 @@ export interface operations {
                 grade?: components["parameters"]["gradeQuery"];
                 /** @description Only things of this kind */
                 kind?: components["parameters"]["kindQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -4773,19 +11173,84 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "ageY": null,
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/heightMm": "80 in",
+                     *             "/widthMm": "32 in"
+                     *           },
+                     *           "count": 1,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "freeCount": 0,
+                     *           "grade": "B",
+                     *           "hazards": [
+                     *             "leadPaintAssumed"
+                     *           ],
+                     *           "heightMm": 2032,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "kind": "door",
+                     *           "lengthMm": null,
+                     *           "material": "door",
+                     *           "replacement": {
+                     *             "currency": "USD",
+                     *             "minor": 9000
+                     *           },
+                     *           "tag": "RB-003",
+                     *           "thicknessMm": 44,
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "usableLengthMm": null,
+                     *           "version": 1,
+                     *           "volumeL": null,
+                     *           "widthMm": 812.8
+                     *         },
+                     *         {
+                     *           "ageY": null,
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/volumeL": "55 gal"
+                     *           },
+                     *           "count": 3,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "freeCount": 3,
+                     *           "grade": "A",
+                     *           "hazards": [],
+                     *           "heightMm": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "kind": "barrel",
+                     *           "lengthMm": null,
+                     *           "material": "barrel.water",
+                     *           "replacement": null,
+                     *           "tag": "RB-011",
+                     *           "thicknessMm": null,
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "usableLengthMm": null,
+                     *           "version": 1,
+                     *           "volumeL": 208.19764812,
+                     *           "widthMm": null
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["StockItem"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4795,7 +11260,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -4803,6 +11271,29 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "ageY": null,
+                 *       "count": 1,
+                 *       "grade": "B",
+                 *       "hazards": [
+                 *         "leadPaintAssumed"
+                 *       ],
+                 *       "heightMm": "80 in",
+                 *       "kind": "door",
+                 *       "lengthMm": null,
+                 *       "material": "door",
+                 *       "replacement": {
+                 *         "currency": "USD",
+                 *         "minor": 9000
+                 *       },
+                 *       "tag": "RB-101",
+                 *       "thicknessMm": 44,
+                 *       "usableLengthMm": null,
+                 *       "volumeL": null,
+                 *       "widthMm": "32 in"
+                 *     }
+                 */
                 "application/json": components["schemas"]["StockItemRequest"];
             };
         };
@@ -4813,19 +11304,85 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "ageY": null,
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/heightMm": "80 in",
+                     *         "/widthMm": "32 in"
+                     *       },
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "freeCount": 1,
+                     *       "grade": "B",
+                     *       "hazards": [
+                     *         "leadPaintAssumed"
+                     *       ],
+                     *       "heightMm": 2032,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "door",
+                     *       "lengthMm": null,
+                     *       "material": "door",
+                     *       "replacement": {
+                     *         "currency": "USD",
+                     *         "minor": 9000
+                     *       },
+                     *       "tag": "RB-101",
+                     *       "thicknessMm": 44,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "usableLengthMm": null,
+                     *       "version": 1,
+                     *       "volumeL": null,
+                     *       "widthMm": 812.8
+                     *     }
+                     */
                     "application/json": components["schemas"]["StockItem"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportStock: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The whole pile as CSV */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
             422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
@@ -4847,17 +11404,52 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "ageY": null,
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/heightMm": "80 in",
+                     *         "/widthMm": "32 in"
+                     *       },
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "freeCount": 1,
+                     *       "grade": "C",
+                     *       "hazards": [
+                     *         "leadPaintFound"
+                     *       ],
+                     *       "heightMm": 2032,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "door",
+                     *       "lengthMm": null,
+                     *       "material": "door",
+                     *       "replacement": {
+                     *         "currency": "USD",
+                     *         "minor": 9000
+                     *       },
+                     *       "tag": "RB-101",
+                     *       "thicknessMm": 44,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "usableLengthMm": null,
+                     *       "version": 4,
+                     *       "volumeL": null,
+                     *       "widthMm": 812.8
+                     *     }
+                     */
                     "application/json": components["schemas"]["StockItem"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -4867,7 +11459,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4877,6 +11472,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "grade": "C",
+                 *       "hazards": [
+                 *         "leadPaintFound"
+                 *       ]
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["StockItemPatch"];
             };
         };
@@ -4885,17 +11488,52 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "ageY": null,
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/heightMm": "80 in",
+                     *         "/widthMm": "32 in"
+                     *       },
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "freeCount": 1,
+                     *       "grade": "C",
+                     *       "hazards": [
+                     *         "leadPaintFound"
+                     *       ],
+                     *       "heightMm": 2032,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "door",
+                     *       "lengthMm": null,
+                     *       "material": "door",
+                     *       "replacement": {
+                     *         "currency": "USD",
+                     *         "minor": 9000
+                     *       },
+                     *       "tag": "RB-101",
+                     *       "thicknessMm": 44,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "usableLengthMm": null,
+                     *       "version": 2,
+                     *       "volumeL": null,
+                     *       "widthMm": 812.8
+                     *     }
+                     */
                     "application/json": components["schemas"]["StockItem"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
@@ -4911,7 +11549,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4925,17 +11566,52 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "ageY": null,
+                     *       "archivedAt": "2026-03-15T09:00:00.000Z",
+                     *       "asTyped": {
+                     *         "/heightMm": "80 in",
+                     *         "/widthMm": "32 in"
+                     *       },
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "freeCount": 1,
+                     *       "grade": "C",
+                     *       "hazards": [
+                     *         "leadPaintFound"
+                     *       ],
+                     *       "heightMm": 2032,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "door",
+                     *       "lengthMm": null,
+                     *       "material": "door",
+                     *       "replacement": {
+                     *         "currency": "USD",
+                     *         "minor": 9000
+                     *       },
+                     *       "tag": "RB-101",
+                     *       "thicknessMm": 44,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "usableLengthMm": null,
+                     *       "version": 3,
+                     *       "volumeL": null,
+                     *       "widthMm": 812.8
+                     *     }
+                     */
                     "application/json": components["schemas"]["StockItem"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -4945,11 +11621,217 @@ export interface operations {
             503: components["responses"]["Problem503"];
         };
     };
+    listStockPhotos: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List the photos of a thing on the pile */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["Photo"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createStockPhoto: {
+        parameters: {
+            query: {
+                /** @description What the photo shows */
+                caption?: components["parameters"]["captionQuery"];
+                /** @description Whether everybody shown has agreed to it being seen in the garden, and that is kept on file */
+                releaseOnFile?: components["parameters"]["releaseOnFileQuery"];
+                /**
+                 * @description Whether people can be made out on it
+                 * @example false
+                 */
+                showsPeople: components["parameters"]["showsPeopleQuery"];
+            };
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "image/jpeg": Blob;
+                "image/png": Blob;
+                "image/webp": Blob;
+            };
+        };
+        responses: {
+            /** @description Add a photo of a thing on the pile: the picture itself is the body */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Photo"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getStockPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                photoId: components["parameters"]["photoIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show what is known of one photo */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Photo"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    removeStockPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                photoId: components["parameters"]["photoIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getStockPhotoFile: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                photoId: components["parameters"]["photoIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Fetch the picture */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": Blob;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
     restoreStockItem: {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -4963,17 +11845,52 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "ageY": null,
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/heightMm": "80 in",
+                     *         "/widthMm": "32 in"
+                     *       },
+                     *       "count": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "freeCount": 1,
+                     *       "grade": "C",
+                     *       "hazards": [
+                     *         "leadPaintFound"
+                     *       ],
+                     *       "heightMm": 2032,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "kind": "door",
+                     *       "lengthMm": null,
+                     *       "material": "door",
+                     *       "replacement": {
+                     *         "currency": "USD",
+                     *         "minor": 9000
+                     *       },
+                     *       "tag": "RB-101",
+                     *       "thicknessMm": 44,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "usableLengthMm": null,
+                     *       "version": 4,
+                     *       "volumeL": null,
+                     *       "widthMm": 812.8
+                     *     }
+                     */
                     "application/json": components["schemas"]["StockItem"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -4987,7 +11904,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -4995,6 +11915,49 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "items": [
+                 *         {
+                 *           "ageY": null,
+                 *           "count": 1,
+                 *           "grade": "B",
+                 *           "hazards": [
+                 *             "leadPaintAssumed"
+                 *           ],
+                 *           "heightMm": "80 in",
+                 *           "kind": "door",
+                 *           "lengthMm": null,
+                 *           "material": "door",
+                 *           "replacement": {
+                 *             "currency": "USD",
+                 *             "minor": 9000
+                 *           },
+                 *           "tag": "RB-003",
+                 *           "thicknessMm": 44,
+                 *           "usableLengthMm": null,
+                 *           "volumeL": null,
+                 *           "widthMm": "32 in"
+                 *         },
+                 *         {
+                 *           "ageY": null,
+                 *           "count": 3,
+                 *           "grade": "A",
+                 *           "hazards": [],
+                 *           "heightMm": null,
+                 *           "kind": "barrel",
+                 *           "lengthMm": null,
+                 *           "material": "barrel.water",
+                 *           "replacement": null,
+                 *           "tag": "RB-011",
+                 *           "thicknessMm": null,
+                 *           "usableLengthMm": null,
+                 *           "volumeL": "55 gal",
+                 *           "widthMm": null
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["StockIntakeRequest"];
             };
         };
@@ -5005,16 +11968,80 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "ageY": null,
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/heightMm": "80 in",
+                     *             "/widthMm": "32 in"
+                     *           },
+                     *           "count": 1,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "freeCount": 1,
+                     *           "grade": "B",
+                     *           "hazards": [
+                     *             "leadPaintAssumed"
+                     *           ],
+                     *           "heightMm": 2032,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "kind": "door",
+                     *           "lengthMm": null,
+                     *           "material": "door",
+                     *           "replacement": {
+                     *             "currency": "USD",
+                     *             "minor": 9000
+                     *           },
+                     *           "tag": "RB-003",
+                     *           "thicknessMm": 44,
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "usableLengthMm": null,
+                     *           "version": 1,
+                     *           "volumeL": null,
+                     *           "widthMm": 812.8
+                     *         },
+                     *         {
+                     *           "ageY": null,
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/volumeL": "55 gal"
+                     *           },
+                     *           "count": 3,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "freeCount": 3,
+                     *           "grade": "A",
+                     *           "hazards": [],
+                     *           "heightMm": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "kind": "barrel",
+                     *           "lengthMm": null,
+                     *           "material": "barrel.water",
+                     *           "replacement": null,
+                     *           "tag": "RB-011",
+                     *           "thicknessMm": null,
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "usableLengthMm": null,
+                     *           "version": 1,
+                     *           "volumeL": 208.19764812,
+                     *           "widthMm": null
+                     *         }
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["StockIntake"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -5031,6 +12058,7 @@ export interface operations {
                 archived?: components["parameters"]["archivedQuery"];
                 /** @description from "next" of an earlier page */
                 cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
             };
             header?: never;
@@ -5043,19 +12071,120 @@ export interface operations {
             200: {
                 headers: {
                     Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "airLeaks": "ordinary",
+                     *           "anchor": {
+                     *             "ballastIsWater": false,
+                     *             "ballastKg": "unknown",
+                     *             "depthM": 0.762,
+                     *             "diameterM": 0.15,
+                     *             "installTorqueNm": "unknown",
+                     *             "kind": "auger",
+                     *             "perPostCount": 2,
+                     *             "pulledToN": 5600
+                     *           },
+                     *           "archivedAt": null,
+                     *           "asTyped": {
+                     *             "/anchor/depthM": "30 in",
+                     *             "/cover/rollWidthM": "28 ft",
+                     *             "/cover/thicknessMm": "6 mil",
+                     *             "/eaveM": "6' 6\"",
+                     *             "/lengthM": "20 ft",
+                     *             "/ridgeM": "9 ft",
+                     *             "/waterStores/0/volumeL": "55 gal",
+                     *             "/widthM": "10 ft"
+                     *           },
+                     *           "bedsM2": 9,
+                     *           "bowsAtM": [
+                     *             0,
+                     *             2.032
+                     *           ],
+                     *           "braced": "endBays",
+                     *           "cover": {
+                     *             "ageY": 1,
+                     *             "film": "polyethylene",
+                     *             "innerCover": true,
+                     *             "rollWidthM": 8.5344,
+                     *             "secondFilm": false,
+                     *             "shadeFrac": 0,
+                     *             "thicknessMm": 0.1524,
+                     *             "wrapM": 0.457
+                     *           },
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "eaveM": 1.9812,
+                     *           "floor": "mulch",
+                     *           "floorMoist": true,
+                     *           "frameMassKg": 95,
+                     *           "frameStockTag": "RB-001",
+                     *           "frontFacesDeg": 90,
+                     *           "hostWall": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000003",
+                     *           "kind": "gableCanopy",
+                     *           "lengthM": 6.096,
+                     *           "measuredRaftersM": {
+                     *             "leftM": 1.704,
+                     *             "rightM": 1.702
+                     *           },
+                     *           "name": "Chicory plot: gable canopy",
+                     *           "openings": [
+                     *             {
+                     *               "bottomM": 0,
+                     *               "freeOpenFrac": 1,
+                     *               "glazing": "none",
+                     *               "heightM": 2.08,
+                     *               "hinge": "right",
+                     *               "kind": "door",
+                     *               "largestPaneM2": 0,
+                     *               "offsetM": 1.09,
+                     *               "openingId": "D1",
+                     *               "stockTag": "RB-003",
+                     *               "wall": "front",
+                     *               "widthM": 0.865
+                     *             }
+                     *           ],
+                     *           "ownerMemberId": null,
+                     *           "ridgeM": 2.7432000000000003,
+                     *           "shared": false,
+                     *           "tube": {
+                     *             "outsideMm": 34.9,
+                     *             "rust": "surface",
+                     *             "shape": "round",
+                     *             "wallMm": 1.5
+                     *           },
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "version": 4,
+                     *           "waterStores": [
+                     *             {
+                     *               "colour": "dark",
+                     *               "count": 3,
+                     *               "stockTag": "RB-011",
+                     *               "volumeL": 208.19764812
+                     *             }
+                     *           ],
+                     *           "widthM": 3.048
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Structure"][];
                         next: string | null;
                     };
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -5065,7 +12194,10 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description Repeat with the same key and body to get the same answer, for 24 hours */
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
                 "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             path?: never;
@@ -5073,6 +12205,85 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "airLeaks": "ordinary",
+                 *       "anchor": {
+                 *         "ballastIsWater": false,
+                 *         "ballastKg": "unknown",
+                 *         "depthM": "30 in",
+                 *         "diameterM": 0.15,
+                 *         "installTorqueNm": "unknown",
+                 *         "kind": "auger",
+                 *         "perPostCount": 2,
+                 *         "pulledToN": 5600
+                 *       },
+                 *       "bedsM2": 9,
+                 *       "bowsAtM": [
+                 *         0,
+                 *         2.032,
+                 *         4.064,
+                 *         6.096
+                 *       ],
+                 *       "braced": "endBays",
+                 *       "cover": {
+                 *         "ageY": 0,
+                 *         "film": "polyethylene",
+                 *         "innerCover": true,
+                 *         "rollWidthM": "28 ft",
+                 *         "secondFilm": false,
+                 *         "shadeFrac": 0,
+                 *         "thicknessMm": "6 mil",
+                 *         "wrapM": 0.457
+                 *       },
+                 *       "eaveM": "6' 6\"",
+                 *       "floor": "mulch",
+                 *       "floorMoist": true,
+                 *       "frameMassKg": 95,
+                 *       "frameStockTag": "RB-001",
+                 *       "frontFacesDeg": 90,
+                 *       "hostWall": null,
+                 *       "kind": "gableCanopy",
+                 *       "lengthM": "20 ft",
+                 *       "measuredRaftersM": {
+                 *         "leftM": 1.704,
+                 *         "rightM": 1.702
+                 *       },
+                 *       "name": "Chicory plot: gable canopy",
+                 *       "openings": [
+                 *         {
+                 *           "bottomM": 0,
+                 *           "freeOpenFrac": 1,
+                 *           "glazing": "none",
+                 *           "heightM": 2.08,
+                 *           "hinge": "right",
+                 *           "kind": "door",
+                 *           "largestPaneM2": 0,
+                 *           "offsetM": 1.09,
+                 *           "openingId": "D1",
+                 *           "stockTag": "RB-003",
+                 *           "wall": "front",
+                 *           "widthM": 0.865
+                 *         }
+                 *       ],
+                 *       "ridgeM": "9 ft",
+                 *       "tube": {
+                 *         "outsideMm": 34.9,
+                 *         "rust": "surface",
+                 *         "shape": "round",
+                 *         "wallMm": 1.5
+                 *       },
+                 *       "waterStores": [
+                 *         {
+                 *           "colour": "dark",
+                 *           "count": 3,
+                 *           "stockTag": "RB-011",
+                 *           "volumeL": "55 gal"
+                 *         }
+                 *       ],
+                 *       "widthM": "10 ft"
+                 *     }
+                 */
                 "application/json": components["schemas"]["StructureRequest"];
             };
         };
@@ -5083,16 +12294,112 @@ export interface operations {
                     ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "airLeaks": "ordinary",
+                     *       "anchor": {
+                     *         "ballastIsWater": false,
+                     *         "ballastKg": "unknown",
+                     *         "depthM": 0.762,
+                     *         "diameterM": 0.15,
+                     *         "installTorqueNm": "unknown",
+                     *         "kind": "auger",
+                     *         "perPostCount": 2,
+                     *         "pulledToN": 5600
+                     *       },
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/anchor/depthM": "30 in",
+                     *         "/cover/rollWidthM": "28 ft",
+                     *         "/cover/thicknessMm": "6 mil",
+                     *         "/eaveM": "6' 6\"",
+                     *         "/lengthM": "20 ft",
+                     *         "/ridgeM": "9 ft",
+                     *         "/waterStores/0/volumeL": "55 gal",
+                     *         "/widthM": "10 ft"
+                     *       },
+                     *       "bedsM2": 9,
+                     *       "bowsAtM": [
+                     *         0,
+                     *         2.032
+                     *       ],
+                     *       "braced": "endBays",
+                     *       "cover": {
+                     *         "ageY": 0,
+                     *         "film": "polyethylene",
+                     *         "innerCover": true,
+                     *         "rollWidthM": 8.5344,
+                     *         "secondFilm": false,
+                     *         "shadeFrac": 0,
+                     *         "thicknessMm": 0.1524,
+                     *         "wrapM": 0.457
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "eaveM": 1.9812,
+                     *       "floor": "mulch",
+                     *       "floorMoist": true,
+                     *       "frameMassKg": 95,
+                     *       "frameStockTag": "RB-001",
+                     *       "frontFacesDeg": 90,
+                     *       "hostWall": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "kind": "gableCanopy",
+                     *       "lengthM": 6.096,
+                     *       "measuredRaftersM": {
+                     *         "leftM": 1.704,
+                     *         "rightM": 1.702
+                     *       },
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "openings": [
+                     *         {
+                     *           "bottomM": 0,
+                     *           "freeOpenFrac": 1,
+                     *           "glazing": "none",
+                     *           "heightM": 2.08,
+                     *           "hinge": "right",
+                     *           "kind": "door",
+                     *           "largestPaneM2": 0,
+                     *           "offsetM": 1.09,
+                     *           "openingId": "D1",
+                     *           "stockTag": "RB-003",
+                     *           "wall": "front",
+                     *           "widthM": 0.865
+                     *         }
+                     *       ],
+                     *       "ownerMemberId": null,
+                     *       "ridgeM": 2.7432000000000003,
+                     *       "shared": false,
+                     *       "tube": {
+                     *         "outsideMm": 34.9,
+                     *         "rust": "surface",
+                     *         "shape": "round",
+                     *         "wallMm": 1.5
+                     *       },
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 1,
+                     *       "waterStores": [
+                     *         {
+                     *           "colour": "dark",
+                     *           "count": 3,
+                     *           "stockTag": "RB-011",
+                     *           "volumeL": 208.19764812
+                     *         }
+                     *       ],
+                     *       "widthM": 3.048
+                     *     }
+                     */
                     "application/json": components["schemas"]["Structure"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             413: components["responses"]["Problem413"];
             415: components["responses"]["Problem415"];
@@ -5117,17 +12424,113 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "airLeaks": "ordinary",
+                     *       "anchor": {
+                     *         "ballastIsWater": false,
+                     *         "ballastKg": "unknown",
+                     *         "depthM": 0.762,
+                     *         "diameterM": 0.15,
+                     *         "installTorqueNm": "unknown",
+                     *         "kind": "auger",
+                     *         "perPostCount": 2,
+                     *         "pulledToN": 5600
+                     *       },
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/anchor/depthM": "30 in",
+                     *         "/cover/rollWidthM": "28 ft",
+                     *         "/cover/thicknessMm": "6 mil",
+                     *         "/eaveM": "6' 6\"",
+                     *         "/lengthM": "20 ft",
+                     *         "/ridgeM": "9 ft",
+                     *         "/waterStores/0/volumeL": "55 gal",
+                     *         "/widthM": "10 ft"
+                     *       },
+                     *       "bedsM2": 9,
+                     *       "bowsAtM": [
+                     *         0,
+                     *         2.032
+                     *       ],
+                     *       "braced": "endBays",
+                     *       "cover": {
+                     *         "ageY": 1,
+                     *         "film": "polyethylene",
+                     *         "innerCover": true,
+                     *         "rollWidthM": 8.5344,
+                     *         "secondFilm": false,
+                     *         "shadeFrac": 0,
+                     *         "thicknessMm": 0.1524,
+                     *         "wrapM": 0.457
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "eaveM": 1.9812,
+                     *       "floor": "mulch",
+                     *       "floorMoist": true,
+                     *       "frameMassKg": 95,
+                     *       "frameStockTag": "RB-001",
+                     *       "frontFacesDeg": 90,
+                     *       "hostWall": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "kind": "gableCanopy",
+                     *       "lengthM": 6.096,
+                     *       "measuredRaftersM": {
+                     *         "leftM": 1.704,
+                     *         "rightM": 1.702
+                     *       },
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "openings": [
+                     *         {
+                     *           "bottomM": 0,
+                     *           "freeOpenFrac": 1,
+                     *           "glazing": "none",
+                     *           "heightM": 2.08,
+                     *           "hinge": "right",
+                     *           "kind": "door",
+                     *           "largestPaneM2": 0,
+                     *           "offsetM": 1.09,
+                     *           "openingId": "D1",
+                     *           "stockTag": "RB-003",
+                     *           "wall": "front",
+                     *           "widthM": 0.865
+                     *         }
+                     *       ],
+                     *       "ownerMemberId": null,
+                     *       "ridgeM": 2.7432000000000003,
+                     *       "shared": false,
+                     *       "tube": {
+                     *         "outsideMm": 34.9,
+                     *         "rust": "surface",
+                     *         "shape": "round",
+                     *         "wallMm": 1.5
+                     *       },
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 4,
+                     *       "waterStores": [
+                     *         {
+                     *           "colour": "dark",
+                     *           "count": 3,
+                     *           "stockTag": "RB-011",
+                     *           "volumeL": 208.19764812
+                     *         }
+                     *       ],
+                     *       "widthM": 3.048
+                     *     }
+                     */
                     "application/json": components["schemas"]["Structure"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -5137,7 +12540,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -5147,6 +12553,14 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "cover": {
+                 *         "ageY": 1
+                 *       },
+                 *       "lengthM": "20 ft"
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["StructurePatch"];
             };
         };
@@ -5155,17 +12569,113 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "airLeaks": "ordinary",
+                     *       "anchor": {
+                     *         "ballastIsWater": false,
+                     *         "ballastKg": "unknown",
+                     *         "depthM": 0.762,
+                     *         "diameterM": 0.15,
+                     *         "installTorqueNm": "unknown",
+                     *         "kind": "auger",
+                     *         "perPostCount": 2,
+                     *         "pulledToN": 5600
+                     *       },
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/anchor/depthM": "30 in",
+                     *         "/cover/rollWidthM": "28 ft",
+                     *         "/cover/thicknessMm": "6 mil",
+                     *         "/eaveM": "6' 6\"",
+                     *         "/lengthM": "20 ft",
+                     *         "/ridgeM": "9 ft",
+                     *         "/waterStores/0/volumeL": "55 gal",
+                     *         "/widthM": "10 ft"
+                     *       },
+                     *       "bedsM2": 9,
+                     *       "bowsAtM": [
+                     *         0,
+                     *         2.032
+                     *       ],
+                     *       "braced": "endBays",
+                     *       "cover": {
+                     *         "ageY": 1,
+                     *         "film": "polyethylene",
+                     *         "innerCover": true,
+                     *         "rollWidthM": 8.5344,
+                     *         "secondFilm": false,
+                     *         "shadeFrac": 0,
+                     *         "thicknessMm": 0.1524,
+                     *         "wrapM": 0.457
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "eaveM": 1.9812,
+                     *       "floor": "mulch",
+                     *       "floorMoist": true,
+                     *       "frameMassKg": 95,
+                     *       "frameStockTag": "RB-001",
+                     *       "frontFacesDeg": 90,
+                     *       "hostWall": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "kind": "gableCanopy",
+                     *       "lengthM": 6.096,
+                     *       "measuredRaftersM": {
+                     *         "leftM": 1.704,
+                     *         "rightM": 1.702
+                     *       },
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "openings": [
+                     *         {
+                     *           "bottomM": 0,
+                     *           "freeOpenFrac": 1,
+                     *           "glazing": "none",
+                     *           "heightM": 2.08,
+                     *           "hinge": "right",
+                     *           "kind": "door",
+                     *           "largestPaneM2": 0,
+                     *           "offsetM": 1.09,
+                     *           "openingId": "D1",
+                     *           "stockTag": "RB-003",
+                     *           "wall": "front",
+                     *           "widthM": 0.865
+                     *         }
+                     *       ],
+                     *       "ownerMemberId": null,
+                     *       "ridgeM": 2.7432000000000003,
+                     *       "shared": false,
+                     *       "tube": {
+                     *         "outsideMm": 34.9,
+                     *         "rust": "surface",
+                     *         "shape": "round",
+                     *         "wallMm": 1.5
+                     *       },
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2,
+                     *       "waterStores": [
+                     *         {
+                     *           "colour": "dark",
+                     *           "count": 3,
+                     *           "stockTag": "RB-011",
+                     *           "volumeL": 208.19764812
+                     *         }
+                     *       ],
+                     *       "widthM": 3.048
+                     *     }
+                     */
                     "application/json": components["schemas"]["Structure"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             413: components["responses"]["Problem413"];
@@ -5181,7 +12691,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -5195,17 +12708,113 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "airLeaks": "ordinary",
+                     *       "anchor": {
+                     *         "ballastIsWater": false,
+                     *         "ballastKg": "unknown",
+                     *         "depthM": 0.762,
+                     *         "diameterM": 0.15,
+                     *         "installTorqueNm": "unknown",
+                     *         "kind": "auger",
+                     *         "perPostCount": 2,
+                     *         "pulledToN": 5600
+                     *       },
+                     *       "archivedAt": "2026-03-15T09:00:00.000Z",
+                     *       "asTyped": {
+                     *         "/anchor/depthM": "30 in",
+                     *         "/cover/rollWidthM": "28 ft",
+                     *         "/cover/thicknessMm": "6 mil",
+                     *         "/eaveM": "6' 6\"",
+                     *         "/lengthM": "20 ft",
+                     *         "/ridgeM": "9 ft",
+                     *         "/waterStores/0/volumeL": "55 gal",
+                     *         "/widthM": "10 ft"
+                     *       },
+                     *       "bedsM2": 9,
+                     *       "bowsAtM": [
+                     *         0,
+                     *         2.032
+                     *       ],
+                     *       "braced": "endBays",
+                     *       "cover": {
+                     *         "ageY": 1,
+                     *         "film": "polyethylene",
+                     *         "innerCover": true,
+                     *         "rollWidthM": 8.5344,
+                     *         "secondFilm": false,
+                     *         "shadeFrac": 0,
+                     *         "thicknessMm": 0.1524,
+                     *         "wrapM": 0.457
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "eaveM": 1.9812,
+                     *       "floor": "mulch",
+                     *       "floorMoist": true,
+                     *       "frameMassKg": 95,
+                     *       "frameStockTag": "RB-001",
+                     *       "frontFacesDeg": 90,
+                     *       "hostWall": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "kind": "gableCanopy",
+                     *       "lengthM": 6.096,
+                     *       "measuredRaftersM": {
+                     *         "leftM": 1.704,
+                     *         "rightM": 1.702
+                     *       },
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "openings": [
+                     *         {
+                     *           "bottomM": 0,
+                     *           "freeOpenFrac": 1,
+                     *           "glazing": "none",
+                     *           "heightM": 2.08,
+                     *           "hinge": "right",
+                     *           "kind": "door",
+                     *           "largestPaneM2": 0,
+                     *           "offsetM": 1.09,
+                     *           "openingId": "D1",
+                     *           "stockTag": "RB-003",
+                     *           "wall": "front",
+                     *           "widthM": 0.865
+                     *         }
+                     *       ],
+                     *       "ownerMemberId": null,
+                     *       "ridgeM": 2.7432000000000003,
+                     *       "shared": false,
+                     *       "tube": {
+                     *         "outsideMm": 34.9,
+                     *         "rust": "surface",
+                     *         "shape": "round",
+                     *         "wallMm": 1.5
+                     *       },
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 3,
+                     *       "waterStores": [
+                     *         {
+                     *           "colour": "dark",
+                     *           "count": 3,
+                     *           "stockTag": "RB-011",
+                     *           "volumeL": 208.19764812
+                     *         }
+                     *       ],
+                     *       "widthM": 3.048
+                     *     }
+                     */
                     "application/json": components["schemas"]["Structure"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
@@ -5219,7 +12828,10 @@ export interface operations {
         parameters: {
             query?: never;
             header: {
-                /** @description ETag of the version that is changed */
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
                 "If-Match": components["parameters"]["IfMatch"];
             };
             path: {
@@ -5233,17 +12845,113 @@ export interface operations {
             200: {
                 headers: {
                     ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "airLeaks": "ordinary",
+                     *       "anchor": {
+                     *         "ballastIsWater": false,
+                     *         "ballastKg": "unknown",
+                     *         "depthM": 0.762,
+                     *         "diameterM": 0.15,
+                     *         "installTorqueNm": "unknown",
+                     *         "kind": "auger",
+                     *         "perPostCount": 2,
+                     *         "pulledToN": 5600
+                     *       },
+                     *       "archivedAt": null,
+                     *       "asTyped": {
+                     *         "/anchor/depthM": "30 in",
+                     *         "/cover/rollWidthM": "28 ft",
+                     *         "/cover/thicknessMm": "6 mil",
+                     *         "/eaveM": "6' 6\"",
+                     *         "/lengthM": "20 ft",
+                     *         "/ridgeM": "9 ft",
+                     *         "/waterStores/0/volumeL": "55 gal",
+                     *         "/widthM": "10 ft"
+                     *       },
+                     *       "bedsM2": 9,
+                     *       "bowsAtM": [
+                     *         0,
+                     *         2.032
+                     *       ],
+                     *       "braced": "endBays",
+                     *       "cover": {
+                     *         "ageY": 1,
+                     *         "film": "polyethylene",
+                     *         "innerCover": true,
+                     *         "rollWidthM": 8.5344,
+                     *         "secondFilm": false,
+                     *         "shadeFrac": 0,
+                     *         "thicknessMm": 0.1524,
+                     *         "wrapM": 0.457
+                     *       },
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "eaveM": 1.9812,
+                     *       "floor": "mulch",
+                     *       "floorMoist": true,
+                     *       "frameMassKg": 95,
+                     *       "frameStockTag": "RB-001",
+                     *       "frontFacesDeg": 90,
+                     *       "hostWall": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000003",
+                     *       "kind": "gableCanopy",
+                     *       "lengthM": 6.096,
+                     *       "measuredRaftersM": {
+                     *         "leftM": 1.704,
+                     *         "rightM": 1.702
+                     *       },
+                     *       "name": "Chicory plot: gable canopy",
+                     *       "openings": [
+                     *         {
+                     *           "bottomM": 0,
+                     *           "freeOpenFrac": 1,
+                     *           "glazing": "none",
+                     *           "heightM": 2.08,
+                     *           "hinge": "right",
+                     *           "kind": "door",
+                     *           "largestPaneM2": 0,
+                     *           "offsetM": 1.09,
+                     *           "openingId": "D1",
+                     *           "stockTag": "RB-003",
+                     *           "wall": "front",
+                     *           "widthM": 0.865
+                     *         }
+                     *       ],
+                     *       "ownerMemberId": null,
+                     *       "ridgeM": 2.7432000000000003,
+                     *       "shared": false,
+                     *       "tube": {
+                     *         "outsideMm": 34.9,
+                     *         "rust": "surface",
+                     *         "shape": "round",
+                     *         "wallMm": 1.5
+                     *       },
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 4,
+                     *       "waterStores": [
+                     *         {
+                     *           "colour": "dark",
+                     *           "count": 3,
+                     *           "stockTag": "RB-011",
+                     *           "volumeL": 208.19764812
+                     *         }
+                     *       ],
+                     *       "widthM": 3.048
+                     *     }
+                     */
                     "application/json": components["schemas"]["Structure"];
                 };
             };
-            400: components["responses"]["Problem400"];
+            400: components["responses"]["Problem4002"];
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             404: components["responses"]["Problem404"];
-            406: components["responses"]["Problem406"];
+            406: components["responses"]["Problem4062"];
             409: components["responses"]["Problem409"];
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
