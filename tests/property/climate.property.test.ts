@@ -62,6 +62,8 @@ test('a tilted plane: parts are finite and never negative, the level plane gets 
       expect(Object.values(plane).every((v) => Number.isFinite(v) && v >= 0)).toBe(true);
       const level = sun.planeIrradiance({ ...at, tiltDeg: 0, azimuthDeg: azimuth });
       expect(level.groundWPerM2).toBeCloseTo(0, 9);
+      const hourLong = sun.planeOfHour({ ...at, fromSolarHour: hour, tiltDeg: tilt, azimuthDeg: azimuth });
+      expect(Object.values(hourLong).every((v) => Number.isFinite(v) && v >= 0)).toBe(true);
       if (sun.sunPosition(at).up > 0.1) expect(level.beamWPerM2 + level.skyWPerM2).toBeCloseTo(hours.globalWPerM2[hour] ?? NaN, 6);
     }),
     { numRuns: 300 },

@@ -3,8 +3,8 @@ import * as air from '../../../libs/calc/src/physics/air.js';
 
 /*
  * Left out on purpose: tmp-pl-1 and tmp-cn-1 are other courses of the day (the first never reaches its minimum); fao-ex2
- * takes its pressure from an air of 20 degC, not the standard atmosphere; fao-ex4, ex5 and ex11 need readings that station
- * means have not got; frost-fao-* forecast a night from its evening. Sky emissivity and the wind profile are checked with
+ * takes its pressure from an air of 20 degC, not the standard atmosphere; fao-ex11 is the net long-wave of a crop, for which the
+ * thermal room has a sky temperature; frost-fao-* forecast a night from its evening. Sky emissivity and the wind profile are checked with
  * the thermal room, which uses them.
  */
 const ASHRAE = 'ASHRAE Fundamentals 2017 chapter 1, as pinned in PsychroLib tests, commit 3066345';
@@ -208,6 +208,43 @@ const course: ReferenceCheck[] = [
     expected: 1680,
     tolerance: { abs: 10, why: 'printed to 0.01 kPa' },
     got: () => air.saturationPa(14.8),
+  },
+  {
+    ...published,
+    id: 'fao-ex4',
+    source: `${FAO}, example 4`,
+    unit: 'Pa',
+    expected: 1910,
+    tolerance: { abs: 15, why: 'printed to 0.01 kPa with a constant of 0.000662 per degC and 87.9 kPa; here the heat balance of the wet bulb' },
+    got: () => air.vapourOfRatioPa(air.humidityRatioOfWetBulb(25.6, 19.5, 87_900), 87_900),
+  },
+  {
+    ...published,
+    id: 'fao-ex5',
+    source: `${FAO}, example 5`,
+    unit: 'Pa',
+    expected: 1700,
+    tolerance: { abs: 5, why: 'printed to 0.01 kPa' },
+    got: () => air.vapourOfExtremesPa({ coldSaturationPa: 2064, warmSaturationPa: 3168, moistFrac: 0.82, dryFrac: 0.54 }),
+  },
+  {
+    ...published,
+    id: 'dew-from-humidity',
+    source: 'PsychroLib header example: 25 degC and 80 per cent, given as a mean of 20 and 30 degC',
+    unit: 'degC',
+    expected: 21.3094,
+    tolerance: { abs: 0.001, why: 'printed to 0.0001' },
+    got: () => air.dewPointFrom({ vapourPressurePa: null, relativeHumidityFrac: 0.8, maxC: 30, minC: 20 }).dewPointC,
+  },
+  {
+    room: 'climate',
+    kind: 'worked',
+    id: 'shelter-wind',
+    source: 'power laws of EnergyPlus terrain: 4 m/s x 0.767 in the open and x 0.471 among woods (wind-profile); docs/worked/climate.md',
+    unit: 'm/s',
+    expected: { lowMPerS: 0.94, likelyMPerS: 1.88, highMPerS: 3.07 },
+    tolerance: { abs: 0.01, why: 'rounded to 0.01' },
+    got: () => ({ ...air.shelterWind(4, 'B', 1.5) }),
   },
   {
     ...published,

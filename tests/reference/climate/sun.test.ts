@@ -11,10 +11,9 @@ import {
 import * as sun from '../../../libs/calc/src/physics/sun.js';
 
 /*
- * Left out on purpose: sol-spa-jd, B, R, delta_psi, delta_eps, epsilon, lambda, alpha, H, topo_delta, topo_H, refraction,
- * apparent_elev, zenith_apparent, azimuth_N and sol-esd are intermediates of a full ephemeris that a daily series has not
- * got. sol-klein-* print a declination by one sine, which is a whole degree off the ephemeris in September; the characteristic
- * days of sol-iqbal-days are used instead. sol-pv-hay and sol-pv-klucher are other models of the dome, sol-pv-airmass is used nowhere.
+ * Left out on purpose: sol-klein-* print a declination by one sine, which is a whole degree off the ephemeris in September; the
+ * characteristic days of sol-iqbal-days are used instead. sol-pv-hay and sol-pv-klucher are other models of the dome, sol-pv-airmass
+ * is used nowhere. The parts of the full ephemeris are in sun-instant.test.ts.
  */
 const DB = 'Duffie & Beckman, Solar Engineering of Thermal Processes';
 const PVLIB = 'pvlib-python test suite, commit 6382338';
@@ -318,11 +317,11 @@ const withClearness = (latitudeDeg: number, day: number, mj: number, share: (kt:
 
 /** The hour of examples 2.15.1 and 2.16.1: level sun 1.04 MJ/m2, of which a share of 0.765 is diffuse; 1 MJ/m2 an hour is 277.8 W/m2. */
 const MJ_HOUR = 1e6 / 3600;
-const example216 = (): number => {
+const example215 = (planeOf: (s: sun.Sun, aboveWPerM2: number, shine: Parameters<typeof sun.planeUnderEvenDome>[1]) => sun.PlaneSun): number => {
   const s = sun.sunPosition({ latitudeDeg: 40, declination: bookDeclination(51), solarHour: 9.5 });
   const above = sun.extraterrestrialHourMJPerM2(40, 51, 9, bookDeclination(51));
   const beam = (1.04 * (1 - diffuseFracOfHour(1.04 / above)) * MJ_HOUR) / s.up;
-  const p = sun.planeFromSun(s, sun.extraterrestrialNormalWPerM2(51), {
+  const p = planeOf(s, sun.extraterrestrialNormalWPerM2(51), {
     tiltDeg: 60,
     azimuthDeg: 180,
     beamNormalWPerM2: beam,
@@ -359,7 +358,16 @@ const planes: ReferenceCheck[] = [
     unit: 'MJ/m2',
     expected: 1.28,
     tolerance: { abs: 0.01, why: printed('0.01') },
-    got: example216,
+    got: () => example215(sun.planeFromSun),
+  },
+  {
+    ...memory,
+    id: 'sol-db-2151',
+    source: `${DB}, example 2.15.1`,
+    unit: 'MJ/m2',
+    expected: 1.17,
+    tolerance: { abs: 0.01, why: printed('0.01') },
+    got: () => example215((s, _, shine) => sun.planeUnderEvenDome(s, shine)),
   },
   {
     ...published,

@@ -48,6 +48,7 @@ const STEPS = 480;
 export const seenSun = (x: { latitudeDeg: number; dayOfYear: number; line: Float64Array }): SeenSun => {
   const declination = declinationDeg(x.dayOfYear);
   const openH = daylightH(x.latitudeDeg, x.dayOfYear, declination);
+  if (x.line.every((top) => top <= 0)) return { openH, clearedH: openH, lostFrac: 0 };
   let [up, seen, all, lost] = [0, 0, 0, 0];
   for (let i = 0; i < STEPS; i++) {
     const sun = sunPosition({ latitudeDeg: x.latitudeDeg, solarHour: ((i + 0.5) * 24) / STEPS, declination });

@@ -80,7 +80,7 @@ export type SunBasis = 'radiation' | 'sunshineHours' | 'temperatureRange' | 'non
 export const SUN_DOUBT_FRAC = {
   radiation: cited(0.05, '1', 'CLIMATE-JUDGEMENT', 'measured or satellite means; pyranometers 3 per cent, satellites 5 to 8', { min: 0.02, max: 0.1 }),
   sunshineHours: cited(0.15, '1', 'CLIMATE-JUDGEMENT', 'general coefficients of FAO-56 eq. 35 against typical years: 0.72 to 0.99', { min: 0.05, max: 0.25 }),
-  temperatureRange: cited(0.25, '1', 'STATION-SUN', 'root mean square over 95 station months of measured sun: 25 per cent, mostly too much in winter', {
+  temperatureRange: cited(0.28, '1', 'STATION-SUN', 'root mean square over 95 station months of measured sun: 27 per cent, mostly too much in winter', {
     min: 0.1,
     max: 0.35,
   }),

@@ -198,3 +198,31 @@ export const planeUnderEvenDome = (sun: Sun, x: Shine): PlaneSun => {
     groundWPerM2: (beamLevel + x.diffuseWPerM2) * x.albedoFrac * (1 - domeShare),
   };
 };
+
+/** Parts an hour is cut into where its mean is wanted. */
+const PARTS_OF_HOUR = 4;
+
+/**
+ * Gives: mean over one solar hour of the sun on a tilted plane, W/m2, from the hour's mean beam and diffuse sun.
+ * Model: planeFromSun at the middle of each quarter; the beam of an hour in which the sun rises or sets is kept, and falls in the
+ *   quarters in which the sun is up. Chosen over the middle of the hour because a low sun there stands for an hour of which half
+ *   was dark: over the Denver year the level plane comes out at 1669 and not 1671 kWh/m2, where the six programs end at 1670.
+ * Validity: every latitude. An hour without sun leaves dome and ground.
+ */
+export const planeOfHour = (x: Shine & { latitudeDeg: number; dayOfYear: number; fromSolarHour: number }): PlaneSun => {
+  const above = extraterrestrialNormalWPerM2(x.dayOfYear);
+  const declination = declinationDeg(x.dayOfYear);
+  const suns = Array.from({ length: PARTS_OF_HOUR }, (_, i) =>
+    sunPosition({ latitudeDeg: x.latitudeDeg, declination, solarHour: x.fromSolarHour + (i + 0.5) / PARTS_OF_HOUR }),
+  );
+  const lit = suns.filter((s) => s.up > 0).length;
+  const out: PlaneSun = { beamWPerM2: 0, skyWPerM2: 0, groundWPerM2: 0 };
+  for (const sun of suns) {
+    const beamNormalWPerM2 = sun.up > 0 ? (x.beamNormalWPerM2 * PARTS_OF_HOUR) / lit : 0;
+    const part = planeFromSun(sun, above, { ...x, beamNormalWPerM2 });
+    out.beamWPerM2 += part.beamWPerM2 / PARTS_OF_HOUR;
+    out.skyWPerM2 += part.skyWPerM2 / PARTS_OF_HOUR;
+    out.groundWPerM2 += part.groundWPerM2 / PARTS_OF_HOUR;
+  }
+  return out;
+};
