@@ -174,7 +174,7 @@ describe('two workers on the same plan', () => {
     const job = { gardenId: garden.gardenId, id };
     const state = () => api.get(Database).readSnapshot(job, (db) => db.planRevision.findFirst({ where: { id }, select: { attempt: true } }));
     for (let tries = 0; tries < 100 && (await state())?.attempt !== 1; tries += 1) await new Promise((resolve) => setTimeout(resolve, 50));
-    await api.get(ComputePlanTask).run(job, new AbortController().signal);
+    await api.get(ComputePlanTask).run(job, new AbortController().signal, () => undefined);
     release();
     await new Promise((resolve) => setTimeout(resolve, 300));
     const rows = await api.get(Database).readSnapshot(job, (db) => db.planResult.findMany({ where: { planId: id } }));
@@ -182,7 +182,7 @@ describe('two workers on the same plan', () => {
     expect(rows[0]?.engineVersion).not.toBe('late');
     expect((await show(id)).state).toBe('ready');
     // A third try finds the row finished and does nothing.
-    await api.get(ComputePlanTask).run(job, new AbortController().signal);
+    await api.get(ComputePlanTask).run(job, new AbortController().signal, () => undefined);
     expect((await state())?.attempt).toBe(2);
   });
 });

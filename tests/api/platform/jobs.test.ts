@@ -25,8 +25,8 @@ class ScriptedTask implements Task {
     this.tries.push(job.id);
     return this.script(job, this.tries.filter((id) => id === job.id).length);
   }
-  failed(job: Job, problem: ProblemBody): Promise<void> {
-    return database.inTransaction(job, (db) => giveUp(db, 'planRevision', job.id, problem));
+  async failed(job: Job, problem: ProblemBody): Promise<void> {
+    await database.inTransaction(job, (db) => giveUp(db, 'planRevision', job.id, problem));
   }
 }
 

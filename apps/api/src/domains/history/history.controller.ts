@@ -5,8 +5,14 @@ import type { Actor } from '../../platform/access/actor.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import type { Page } from '../../platform/http/page.js';
 import { Operation } from '../shared/operation.js';
-import { BuildHistoryQuery, BuildHistorySchema, HistoryEntrySchema, HistoryQuery, type BuildHistoryResponse } from './history.dto.js';
-import type { HistoryEntry } from './history.repository.js';
+import {
+  BuildHistoryQuery,
+  BuildHistorySchema,
+  HistoryEntrySchema,
+  HistoryQuery,
+  type BuildHistoryResponse,
+  type HistoryEntryResponse,
+} from './history.dto.js';
 import { HistoryService } from './history.service.js';
 
 @ApiTags('history')
@@ -15,7 +21,7 @@ export class HistoryController {
   constructor(private readonly history: HistoryService) {}
 
   @Operation('get', 'history', { id: 'listHistory', summary: 'List who changed what in the garden, oldest first', answer: HistoryEntrySchema, page: true })
-  list(@CurrentActor() actor: Actor, @Query() query: HistoryQuery): Promise<Page<HistoryEntry>> {
+  list(@CurrentActor() actor: Actor, @Query() query: HistoryQuery): Promise<Page<HistoryEntryResponse>> {
     return this.history.list(actor, query);
   }
 

@@ -4,6 +4,9 @@ import { ChoiceQuery, IdQuery, WholeQuery } from '../shared/queries.dto.js';
 import type { Difference } from './differences.js';
 import type { HistoryEntry } from './history.repository.js';
 
+/** As it is answered: the record itself, field by field. */
+export type HistoryEntryResponse = HistoryEntry;
+
 export const OBJECT_TYPES = [
   'garden',
   'key',

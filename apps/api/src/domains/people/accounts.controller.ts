@@ -17,8 +17,9 @@ import {
   PasswordResetDto,
   RedeemResetDto,
   SignUpDto,
+  type EventResponse,
+  type MembershipResponse,
 } from './accounts.dto.js';
-import type { EventRecord, MembershipRecord } from './accounts.repository.js';
 import { AccountsService } from './accounts.service.js';
 import { PasswordResetsService } from './password-resets.service.js';
 import { NewSessionSchema } from './sessions.dto.js';
@@ -98,12 +99,12 @@ export class AccountsController {
     answer: AccountEventSchema,
     page: true,
   })
-  events(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<EventRecord>> {
+  events(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<EventResponse>> {
     return this.accounts.events(actor, query);
   }
 
   @Operation('get', 'account/gardens', { id: 'listAccountGardens', summary: 'The gardens you are a member of', answer: AccountGardenSchema, page: true })
-  gardens(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<MembershipRecord>> {
+  gardens(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<MembershipResponse>> {
     return this.accounts.gardens(actor, query);
   }
 }

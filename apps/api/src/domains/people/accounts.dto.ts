@@ -1,8 +1,14 @@
 import { PartialType } from '@nestjs/swagger';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { PatternField, Shape, TextField } from '../shared/fields.js';
-import type { AccountRecord, AccountSettings, EventRecord } from './accounts.repository.js';
+import type { AccountRecord, AccountSettings, EventRecord, MembershipRecord } from './accounts.repository.js';
 import { CodeField, EmailField, MailCodeField, PasswordField } from './people.fields.js';
+
+/** As it is answered: the record itself, field by field. */
+export type MembershipResponse = MembershipRecord;
+
+/** As it is answered: the record itself, field by field. */
+export type EventResponse = EventRecord;
 
 const NEW_PASSWORD = '8 to 256 characters, 15 or more advised; taken exactly as it is sent. Common passwords and your own name are refused.';
 

@@ -7,8 +7,7 @@ import { IdParam } from '../../platform/http/id-param.js';
 import { PageQuery, type Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { Operation } from '../shared/operation.js';
-import { InvitationDto, InvitationSchema, JoinedSchema, RedeemInvitationDto } from './invitations.dto.js';
-import type { InvitationRecord } from './invitations.repository.js';
+import { InvitationDto, InvitationSchema, JoinedSchema, RedeemInvitationDto, type InvitationResponse } from './invitations.dto.js';
 import { InvitationsService } from './invitations.service.js';
 
 @ApiTags('members')
@@ -39,7 +38,7 @@ export class InvitationsController {
   }
 
   @Operation('get', '', { id: 'listInvitations', summary: 'List the invitations of the garden', answer: InvitationSchema, page: true })
-  list(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<InvitationRecord>> {
+  list(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<InvitationResponse>> {
     return this.invitations.list(actor, query);
   }
 

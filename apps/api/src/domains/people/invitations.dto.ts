@@ -4,6 +4,9 @@ import { ChoicesField, Shape } from '../shared/fields.js';
 import type { InvitationRecord } from './invitations.repository.js';
 import { EmailField, MailCodeField } from './people.fields.js';
 
+/** As it is answered: the record itself, field by field. */
+export type InvitationResponse = InvitationRecord;
+
 @Shape('InvitationRequest')
 export class InvitationDto {
   @EmailField() email!: string;

@@ -7,8 +7,7 @@ import { IdParam } from '../../platform/http/id-param.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { Operation } from '../shared/operation.js';
-import { MemberPatchDto, MemberSchema, MembersQuery } from './members.dto.js';
-import type { MemberRecord } from './members.repository.js';
+import { MemberPatchDto, MemberSchema, MembersQuery, type MemberResponse } from './members.dto.js';
 import { MembersService } from './members.service.js';
 
 @ApiTags('members')
@@ -17,7 +16,7 @@ export class MembersController {
   constructor(private readonly members: MembersService) {}
 
   @Operation('get', '', { id: 'listMembers', summary: 'List the members of the garden', answer: MemberSchema, page: true })
-  list(@CurrentActor() actor: Actor, @Query() query: MembersQuery): Promise<Page<MemberRecord>> {
+  list(@CurrentActor() actor: Actor, @Query() query: MembersQuery): Promise<Page<MemberResponse>> {
     return this.members.list(actor, query);
   }
 

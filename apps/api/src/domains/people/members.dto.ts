@@ -6,6 +6,9 @@ import { ChoicesField, Shape, TextField } from '../shared/fields.js';
 import { SwitchQuery } from '../shared/queries.dto.js';
 import type { MemberRecord, MemberSettings } from './members.repository.js';
 
+/** As it is answered: the record itself, field by field. */
+export type MemberResponse = MemberRecord;
+
 export class MemberSettingsDto {
   @TextField(200, { description: 'What the garden calls the member' }) name!: string;
   @ChoicesField(ROLES, ROLES.length, { description: 'What the member is in the garden: one role or more' }) roles!: Role[];

@@ -28,5 +28,6 @@ const SERVICES = [AccountsService, FactorsService, InvitationsService, MembersSe
 @Module({
   controllers: [AccountsController, SessionsController, FactorsController, MembersController, InvitationsController],
   providers: [...REPOSITORIES, ...TOOLS, ...SERVICES],
+  exports: [Recheck],
 })
 export class PeopleModule {}

@@ -10,11 +10,10 @@ import { TakesRaw } from '../../platform/http/raw-body.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { PICTURE_BODY } from '../../platform/uploads/pictures.js';
 import { Operation } from '../shared/operation.js';
-import { NewPhotoQuery, PhotoSchema, type PhotoResponse } from './photos.dto.js';
-import type { PhotoSubject } from './photos.repository.js';
+import { NewPhotoQuery, PhotoSchema, type PhotoResponse, type PhotoOf } from './photos.dto.js';
 import { PhotosService } from './photos.service.js';
 
-const subject = (id: string): PhotoSubject => ({ kind: 'build', id });
+const subject = (id: string): PhotoOf => ({ kind: 'build', id });
 
 @ApiTags('files')
 @Controller('v1/builds')

@@ -5,6 +5,9 @@ import { textFault } from '../shared/fields.js';
 import { FlagQuery, SwitchQuery } from '../shared/queries.dto.js';
 import type { PhotoRecord, PhotoSubject } from './photos.repository.js';
 
+/** As it is answered: the record itself, field by field. */
+export type PhotoOf = PhotoSubject;
+
 const CaptionQuery = (): PropertyDecorator =>
   applyDecorators(
     passStandIns({ optional: true }),

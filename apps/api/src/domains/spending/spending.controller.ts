@@ -8,8 +8,7 @@ import { IdParam } from '../../platform/http/id-param.js';
 import type { Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { Operation } from '../shared/operation.js';
-import { SpendDecisionDto, SpendListQuery, SpendRequestDto, SpendRequestSchema } from './spending.dto.js';
-import type { SpendRecord } from './spending.repository.js';
+import { SpendDecisionDto, SpendListQuery, SpendRequestDto, SpendRequestSchema, type SpendResponse } from './spending.dto.js';
 import { SpendingService } from './spending.service.js';
 
 @ApiTags('spending')
@@ -23,7 +22,7 @@ export class SpendingController {
   }
 
   @Operation('get', '', { id: 'listSpendRequests', summary: 'List what was asked for, and what was decided', answer: SpendRequestSchema, page: true })
-  list(@CurrentActor() actor: Actor, @Query() query: SpendListQuery): Promise<Page<SpendRecord>> {
+  list(@CurrentActor() actor: Actor, @Query() query: SpendListQuery): Promise<Page<SpendResponse>> {
     return this.spending.list(actor, query);
   }
 

@@ -5,6 +5,9 @@ import { MoneyDto } from '../shared/money.dto.js';
 import { ChoiceQuery, IdQuery } from '../shared/queries.dto.js';
 import { SPEND_STATES, type SpendFields, type SpendRecord } from './spending.repository.js';
 
+/** As it is answered: the record itself, field by field. */
+export type SpendResponse = SpendRecord;
+
 @Shape('SpendRequestRequest', 'Asks to spend money. Somebody else decides.')
 export class SpendRequestDto {
   @TextField(500, { description: 'What is to be bought, and why' }) purpose!: string;
