@@ -85,6 +85,7 @@ export const PIVOT = {
   getPrivateDetails: row('person', 'own own own own own own own'),
   updatePrivateDetails: row('person', 'own own own own own own own'),
   removePrivateDetails: row('person', 'own own own own own own own'),
+  eraseAccount: row('account'),
   getSharedDetails: row('person', 'all all all all all all -'),
 
   // gardens

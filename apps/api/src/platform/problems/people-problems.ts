@@ -102,6 +102,12 @@ export const PEOPLE_PROBLEMS = {
     detail: 'A garden must keep a coordinator.',
     remedy: 'Make another member coordinator first.',
   },
+  'last-member': {
+    status: 409,
+    title: 'The last member',
+    detail: 'A garden would be left with nobody in it.',
+    remedy: 'Send "closeEmptyGardens": true to close it, or invite somebody and make them coordinator first.',
+  },
   'other-address': {
     status: 403,
     title: 'Sent to another address',
