@@ -3,6 +3,7 @@ import { SCOPES } from '../../apps/api/src/platform/access/scopes.js';
 import type { TestApi } from './api-app.js';
 import type { Described, Json } from './contract.js';
 import { jpeg } from './pictures.js';
+import { signedUp } from './people.js';
 import { peopleSteps } from './contract-people.js';
 import type { HttpClient } from './http-client.js';
 
@@ -62,6 +63,7 @@ export interface Given {
   status: number;
   headers: Record<string, string>;
   body: unknown;
+  text: string;
 }
 
 export interface Step {
@@ -84,7 +86,7 @@ export const send = async (http: HttpClient, operation: Described, ids: Ids, bod
   }
   const [type] = Object.keys(operation.body ?? {});
   const answer = await (type && body !== undefined ? request.set('Content-Type', type).send(JSON.stringify(body)) : request);
-  return { status: answer.status, headers: answer.headers as Record<string, string>, body: answer.body as unknown };
+  return { status: answer.status, headers: answer.headers as Record<string, string>, body: answer.body as unknown, text: answer.text };
 };
 
 const idOf = (given: Given): string => String((given.body as Json)['id']);
@@ -137,6 +139,15 @@ export const makeWorld = async (api: TestApi, of: (id: string) => Described): Pr
   const decided = await send(treasurer.http, of('decideSpendRequest'), ids, REQUEST_EXAMPLES['decideSpendRequest']);
   if (decided.status >= 300) throw new Error(`decideSpendRequest answered ${decided.status}: ${JSON.stringify(decided.body)}`);
   steps.push({ id: 'decideSpendRequest', given: decided });
+  // What only a person can say of themselves.
+  const member = await api.person(ids['garden'] ?? '', ['member']);
+  for (const id of ['giveConsent', 'withdrawConsent', 'updatePrivateDetails']) {
+    const given = await send(member.http, of(id), ids, REQUEST_EXAMPLES[id]);
+    if (given.status >= 300) throw new Error(`${id} answered ${given.status}: ${JSON.stringify(given.body)}`);
+    steps.push({ id, given });
+  }
+  const leaver = await signedUp(api);
+  steps.push({ id: 'eraseAccount', given: await send(leaver.http, of('eraseAccount'), ids, REQUEST_EXAMPLES['eraseAccount']) });
   ids['spending'] = idOf(await send(http, of('createSpendRequest'), ids, withRealIds(REQUEST_EXAMPLES['createSpendRequest'], ids)));
   const picture = await jpeg();
   const photo = async (of: string): Promise<string> =>

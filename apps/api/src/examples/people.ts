@@ -21,5 +21,9 @@ export const PEOPLE_REQUESTS: Readonly<Record<string, Json>> = {
   removeFactor: { password: PASSWORD, code: CODE },
   createInvitation: { email: EMAIL, roles: ['member', 'storekeeper'] },
   redeemInvitation: { code: MAIL_CODE },
+  giveConsent: { purpose: 'contactSharing', wordingVersion: 1 },
+  withdrawConsent: { purpose: 'contactSharing' },
+  updatePrivateDetails: { phone: '+1 555 0100', photoWish: 'askFirst' },
+  eraseAccount: { password: PASSWORD },
   updateMember: { name: 'Sorrel', roles: ['member'] },
 };

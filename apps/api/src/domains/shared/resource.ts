@@ -73,8 +73,10 @@ export const dateToDay = (date: Date): string => date.toISOString().slice(0, 10)
 
 /** The fields of a model schema without its own id, for a response that says `id`. */
 export const fieldsOf = (schema: object, without: string): Record<string, JsonSchema> => {
-  const { [without]: _own, ...fields } = (S.model(schema)['properties'] ?? {}) as Record<string, JsonSchema>;
-  return fields;
+  const whole = S.model(schema);
+  const required = new Set(whole['required'] as string[] | undefined);
+  const { [without]: _own, ...fields } = (whole['properties'] ?? {}) as Record<string, JsonSchema>;
+  return Object.fromEntries(Object.entries(fields).map(([name, field]) => [name, required.has(name) ? field : S.sometimes(field)]));
 };
 
 /** One step of a walk through a list: rows after an id, oldest first. */

@@ -42,13 +42,23 @@ const asWritten = (value: unknown): unknown => {
   };
 };
 
+/** Fields that an answer may leave out, known by the schema object itself. */
+const leftOut = new WeakSet<JsonSchema>();
+
 export const S = {
   object: (properties: Record<string, JsonSchema>, optional: readonly string[] = []): JsonSchema => ({
     type: 'object',
     properties,
-    required: Object.keys(properties).filter((key) => !optional.includes(key)),
+    required: Object.entries(properties)
+      .filter(([key, schema]) => !optional.includes(key) && !leftOut.has(schema))
+      .map(([key]) => key),
     additionalProperties: false,
   }),
+  /** The same schema, of a field that may be absent. */
+  sometimes: (schema: JsonSchema): JsonSchema => {
+    leftOut.add(schema);
+    return schema;
+  },
   list: (items: JsonSchema, maxItems: number): JsonSchema => ({ type: 'array', items, maxItems }),
   text: (maxLength: number): JsonSchema => ({ type: 'string', maxLength }),
   choice: (...values: readonly string[]): JsonSchema => ({ type: 'string', enum: values }),
