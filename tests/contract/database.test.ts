@@ -80,7 +80,7 @@ afterAll(async () => {
 const tenantTables = (): Promise<string[]> => column(TENANT_TABLES);
 
 describe('catalogue', () => {
-  test('a table without garden_id is on the short list', async () => {
+  test('S3: a table without garden_id is on the short list', async () => {
     const all = await column(
       `SELECT relname AS name FROM pg_class WHERE relkind IN ('r', 'p', 'm', 'v', 'f') AND relnamespace = 'public'::regnamespace ORDER BY 1`,
     );
@@ -89,7 +89,7 @@ describe('catalogue', () => {
     expect(all.filter((name) => !tenant.includes(name))).toEqual(WITHOUT_GARDEN);
   });
 
-  test('row security is enabled, forced and has both clauses on every tenant table', async () => {
+  test('S3: row security is enabled, forced and has both clauses on every tenant table', async () => {
     const { rows } = await admin.query<{ name: string; enabled: boolean; forced: boolean; good: number; open: number }>(
       `
       SELECT c.relname AS name, c.relrowsecurity AS enabled, c.relforcerowsecurity AS forced,
@@ -105,7 +105,7 @@ describe('catalogue', () => {
     for (const row of rows) expect(row).toMatchObject({ enabled: true, forced: true, good: 1, open: 0 });
   });
 
-  test('keys between tenant tables include the garden', async () => {
+  test('S5: keys between tenant tables include the garden', async () => {
     const { rows } = await admin.query<{ name: string; mine: string[]; theirs: string[]; target: string }>(`
       SELECT k.conname AS name, t.relname AS target,
              ARRAY(SELECT attname::text FROM unnest(k.conkey) WITH ORDINALITY u(n, o) JOIN pg_attribute a ON a.attrelid = k.conrelid AND a.attnum = u.n ORDER BY o) AS mine,
@@ -118,7 +118,7 @@ describe('catalogue', () => {
     for (const { mine, theirs } of between) expect([mine[0], theirs[0]]).toEqual(['garden_id', 'garden_id']);
   });
 
-  test('primary and unique keys begin with the garden', async () => {
+  test('S5: primary and unique keys begin with the garden', async () => {
     const loose = await column(`
       SELECT i.indexrelid::regclass::text AS name FROM pg_index i JOIN pg_class c ON c.oid = i.indrelid
        WHERE i.indisunique AND c.relnamespace = 'public'::regnamespace
@@ -127,7 +127,7 @@ describe('catalogue', () => {
     expect(loose).toEqual(UNIQUE_OVER_ALL);
   });
 
-  test('functions with the owner’s rights are those of the list, with a fixed search path, closed to the public', async () => {
+  test('S4: functions with the owner’s rights are those of the list, with a fixed search path, closed to the public', async () => {
     const { rows } = await admin.query<{ name: string; settings: string[]; open: boolean }>(`
       SELECT p.proname AS name, p.proconfig AS settings, EXISTS (SELECT 1 FROM aclexplode(coalesce(p.proacl, acldefault('f', p.proowner))) a WHERE a.grantee = 0) AS open
         FROM pg_proc p JOIN pg_namespace n ON n.oid = p.pronamespace WHERE p.prosecdef AND n.nspname NOT IN ('pg_catalog', 'information_schema') ORDER BY 1`);
@@ -135,14 +135,14 @@ describe('catalogue', () => {
     for (const { settings, open } of rows) expect([settings, open]).toEqual([['search_path=pg_catalog, pg_temp'], false]);
   });
 
-  test('the application role owns nothing and can step over nothing', async () => {
+  test('S2: the application role owns nothing and can step over nothing', async () => {
     expect(await unfitToServe({ query: (sql: string) => app.query(sql) })).toBeNull();
     expect(await column(`SELECT relname AS name FROM pg_class WHERE relowner = 'lathwork_app'::regrole`)).toEqual([]);
     const { rows } = await admin.query("SELECT rolsuper, rolbypassrls, rolcreaterole, rolcreatedb FROM pg_roles WHERE rolname = 'lathwork_app'");
     expect(rows[0]).toEqual({ rolsuper: false, rolbypassrls: false, rolcreaterole: false, rolcreatedb: false });
   });
 
-  test('owner, superuser and BYPASSRLS are told apart as unfit to serve', async () => {
+  test('S2: owner, superuser and BYPASSRLS are told apart as unfit to serve', async () => {
     expect(await unfitToServe(owner)).toMatch(/lathwork_owner of DATABASE_URL owns \d+ tables/);
     expect(await unfitToServe(admin)).toMatch(/is a superuser/);
     await admin.query("CREATE ROLE bypass_probe LOGIN BYPASSRLS PASSWORD 'x'");
@@ -174,7 +174,7 @@ describe('catalogue', () => {
 });
 
 describe('gardens apart', () => {
-  test('without a garden no table gives a row, before and after a transaction of one', async () => {
+  test('S6: without a garden no table gives a row, before and after a transaction of one', async () => {
     const count = async (): Promise<number[]> =>
       Promise.all((await tenantTables()).map(async (table) => Number((await app.query(`SELECT count(*) AS n FROM ${table}`)).rows[0].n)));
     const fresh = makePool(database.url, 1);
@@ -185,7 +185,7 @@ describe('gardens apart', () => {
     expect((await app.query('SELECT count(*)::int AS n FROM gardens')).rows[0].n).toBe(0);
   });
 
-  test('a pooled connection does not carry a garden over, not even after an error', async () => {
+  test('S6: a pooled connection does not carry a garden over, not even after an error', async () => {
     await expect(asApp(A, 'SELECT 1/0')).rejects.toThrow('division by zero');
     expect((await app.query("SELECT nullif(current_setting('app.garden_id', true), '') AS garden")).rows[0].garden).toBeNull();
   });
@@ -212,7 +212,7 @@ describe('gardens apart', () => {
     expect((await asApp(A, 'UPDATE sites SET version = 9 WHERE garden_id = $1', [B])).rowCount).toBe(0);
   });
 
-  test('a row cannot point into another garden', async () => {
+  test('S5: a row cannot point into another garden', async () => {
     const insert = `INSERT INTO builds (garden_id, id, name, site_id, structure_id, wishes, crew, budget) VALUES ($1, gen_random_uuid(), 'x', $2, $1, '{}', '{}', '{}')`;
     await expect(asApp(A, insert, [A, B])).rejects.toMatchObject({ code: '23503', constraint: 'builds_garden_id_site_id_fkey' });
   });
@@ -244,7 +244,7 @@ describe('gardens apart', () => {
     expect((await app.query("SELECT * FROM find_credential('lw_')")).rowCount).toBe(0);
   });
 
-  test('the history can be added to, not changed', async () => {
+  test('S16: the history can be added to, not changed', async () => {
     for (const sql of ["UPDATE audit_entries SET action = 'x'", 'DELETE FROM audit_entries', 'TRUNCATE audit_entries'])
       await expect(asApp(A, sql)).rejects.toMatchObject({ code: '42501' });
   });

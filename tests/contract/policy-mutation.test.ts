@@ -107,12 +107,12 @@ const MUTATIONS: [string, (table: string) => string, (table: string) => string, 
   ],
 ];
 
-test('all walls stand to begin with', async () => {
+test('S8: all walls stand to begin with', async () => {
   expect(tables.length).toBeGreaterThanOrEqual(17);
   for (const table of tables) expect([table, await probe(table)]).toEqual([table, []]);
 });
 
-test.each(MUTATIONS)('%s: the probe of every table notices', async (_name, lose, restore, wanted) => {
+test.each(MUTATIONS)('S8: %s: the probe of every table notices', async (_name, lose, restore, wanted) => {
   for (const table of tables) {
     await admin.query(lose(table));
     const leaks = await probe(table).finally(() => admin.query(restore(table)));

@@ -216,7 +216,6 @@ BEGIN
     EXECUTE format('CREATE POLICY own_rows_read ON %I AS RESTRICTIVE FOR SELECT USING (%s OR %s OR %s OR %s)', owned, nobody, mine, open_to_all, carries);
     EXECUTE format('CREATE POLICY own_rows_add ON %I AS RESTRICTIVE FOR INSERT WITH CHECK (%s OR %s)', owned, nobody, mine);
     EXECUTE format('CREATE POLICY own_rows_change ON %I AS RESTRICTIVE FOR UPDATE USING (%s OR %s OR (%s AND (%s)))', owned, nobody, mine, arbiter, open_to_all);
-    EXECUTE format('CREATE POLICY own_rows_remove ON %I AS RESTRICTIVE FOR DELETE USING (%s OR %s)', owned, nobody, mine);
   END LOOP;
 END $$;
 

@@ -47,8 +47,6 @@ CREATE POLICY own_rows_read ON spend_requests AS RESTRICTIVE FOR SELECT
   USING (nullif(current_setting('app.own_member_id', true), '') IS NULL OR owner_member_id = nullif(current_setting('app.own_member_id', true), '')::uuid);
 CREATE POLICY own_rows_add ON spend_requests AS RESTRICTIVE FOR INSERT
   WITH CHECK (nullif(current_setting('app.own_member_id', true), '') IS NULL OR owner_member_id = nullif(current_setting('app.own_member_id', true), '')::uuid);
-CREATE POLICY own_rows_change ON spend_requests AS RESTRICTIVE FOR UPDATE
-  USING (nullif(current_setting('app.own_member_id', true), '') IS NULL OR owner_member_id = nullif(current_setting('app.own_member_id', true), '')::uuid);
 
 CREATE FUNCTION check_reviewer() RETURNS trigger LANGUAGE plpgsql SET search_path = pg_catalog, pg_temp AS $$
 BEGIN

@@ -62,7 +62,7 @@ describe('access', () => {
     await api.operator.post('/v1/probe/operator').expect(201);
   });
 
-  test('revoked, expired and archived end a key; its use is noted at most once a minute', async () => {
+  test('S15: revoked, expired and archived end a key; its use is noted at most once a minute', async () => {
     const key = await api.keyOf(garden.gardenId, ['sites:read']);
     const used = async (): Promise<Date | null> =>
       (await admin.query('SELECT last_used_at FROM api_keys WHERE prefix = $1', [key.slice(0, 11)])).rows[0].last_used_at;
@@ -84,7 +84,7 @@ describe('access', () => {
     await closed.http.get('/v1/probe').expect(401);
   });
 
-  test('no key stands in the database', async () => {
+  test('S15: no key stands in the database', async () => {
     const { rows: found } = await admin.query('SELECT * FROM api_keys');
     expect(found.length).toBeGreaterThan(1);
     expect(JSON.stringify(found)).not.toContain(garden.key.slice(11));
@@ -92,7 +92,7 @@ describe('access', () => {
 });
 
 describe('validation', () => {
-  test('all faults of one body come together, each with its place', async () => {
+  test('A10: all faults of one body come together, each with its place', async () => {
     const { body } = await garden.http.post('/v1/probe', { name: 7, elevationM: 1.5, gardenId: other.gardenId }).expect(400);
     expect(body.type).toBe('/v1/problems/validation-failed');
     expect(body.errors.map((fault: { pointer: string; code: string }) => [fault.pointer, fault.code]).sort()).toEqual([
@@ -102,7 +102,7 @@ describe('validation', () => {
     ]);
   });
 
-  test('at most fifty faults are told', async () => {
+  test('A10: at most fifty faults are told', async () => {
     const { body } = await garden.http.post('/v1/probe', Object.fromEntries(Array.from({ length: 80 }, (_one, at) => [`x${at}`, 1]))).expect(400);
     expect(body.errors).toHaveLength(50);
   });
@@ -123,7 +123,7 @@ describe('validation', () => {
     await other.http.get(`/v1/probe/${made.id}`).expect(200);
   });
 
-  test('an error inside tells nothing of the inside', async () => {
+  test('A9: an error inside tells nothing of the inside', async () => {
     const { body } = await garden.http.get('/v1/probe/breaks').expect(500);
     expect(body).toEqual({
       type: '/v1/problems/internal',
@@ -143,7 +143,7 @@ describe('versions', () => {
     return { path: headers['location'] as string, etag: headers['etag'] as string };
   };
 
-  test('a tag is strong, changes with every change, and saves a second reading', async () => {
+  test('A12: a tag is strong, changes with every change, and saves a second reading', async () => {
     const { path, etag } = await make();
     expect(etag).toBe('"1"');
     const again = await garden.http.get(path).set('If-None-Match', etag).expect(304);
@@ -154,7 +154,7 @@ describe('versions', () => {
     await garden.http.get(path).set('If-None-Match', etag).expect(200);
   });
 
-  test('a change without a version is 428, with an old or weak one 412, and changes nothing', async () => {
+  test('A13: a change without a version is 428, with an old or weak one 412, and changes nothing', async () => {
     const { path, etag } = await make();
     const bare = garden.http.request('patch', path).set('Content-Type', 'application/merge-patch+json').send('{"elevationM":1}');
     expect((await bare.expect(428)).body.type).toBe('/v1/problems/if-match-required');
@@ -164,14 +164,14 @@ describe('versions', () => {
     await garden.http.patch(path, '*', { elevationM: 1 }).expect(200);
   });
 
-  test('of twenty writers with the same version one wins', async () => {
+  test('A13: of twenty writers with the same version one wins', async () => {
     const { path, etag } = await make();
     const answers = await Promise.all(Array.from({ length: 20 }, (_one, at) => garden.http.patch(path, etag, { elevationM: at })));
     expect(answers.filter(({ status }) => status === 200)).toHaveLength(1);
     expect(answers.filter(({ status }) => status === 412)).toHaveLength(19);
   });
 
-  test('a patch is checked as a whole: null removes, so a required field is missed', async () => {
+  test('A15: a patch is checked as a whole: null removes, so a required field is missed', async () => {
     const { path, etag } = await make();
     const { body } = await garden.http.patch(path, etag, { name: null, extra: 1 }).expect(400);
     expect(body.errors.map((fault: { pointer: string }) => fault.pointer).sort()).toEqual(['/extra', '/name']);
@@ -180,7 +180,7 @@ describe('versions', () => {
 });
 
 describe('idempotency', () => {
-  test('a repeat gets the same answer, byte for byte, and makes nothing', async () => {
+  test('A16: a repeat gets the same answer, byte for byte, and makes nothing', async () => {
     const body = probe();
     const first = await garden.http.post('/v1/probe', body, 'one').expect(201);
     const second = await garden.http.post('/v1/probe', body, '"one"').expect(201);
@@ -190,7 +190,7 @@ describe('idempotency', () => {
     expect(await rows(body.name)).toBe(1);
   });
 
-  test('another body under the same key is refused; another key, credential or garden is another request', async () => {
+  test('A16: another body under the same key is refused; another key, credential or garden is another request', async () => {
     const body = probe();
     await garden.http.post('/v1/probe', body, 'two').expect(201);
     expect((await garden.http.post('/v1/probe', probe(), 'two').expect(422)).body.type).toBe('/v1/problems/idempotency-conflict');
@@ -201,27 +201,27 @@ describe('idempotency', () => {
       .expect(201);
   });
 
-  test('fifty at once make one row; who comes while it runs is told so', async () => {
+  test('A16: fifty at once make one row; who comes while it runs is told so', async () => {
     const answers = await Promise.all(Array.from({ length: 50 }, () => garden.http.post('/v1/probe', { name: 'slow', elevationM: 1 }, 'fifty')));
     expect(await rows('slow')).toBe(1);
     expect(new Set(answers.map(({ status }) => status))).toEqual(new Set([201, 409]));
     expect(new Set(answers.filter(({ status }) => status === 409).map(({ body }) => body.type))).toEqual(new Set(['/v1/problems/idempotency-running']));
   });
 
-  test('what fails is not kept: neither the row nor the answer nor the history', async () => {
+  test('A16: what fails is not kept: neither the row nor the answer nor the history', async () => {
     await garden.http.post('/v1/probe', { name: 'fails', elevationM: 1 }, 'three').expect(409);
     expect(await rows('fails')).toBe(0);
     await garden.http.post('/v1/probe', probe(), 'three').expect(201);
   });
 
-  test('keys have 1 to 255 characters; none is no promise', async () => {
+  test('A16: keys have 1 to 255 characters; none is no promise', async () => {
     await garden.http.post('/v1/probe', probe(), 'k'.repeat(255)).expect(201);
     expect((await garden.http.post('/v1/probe', probe(), 'k'.repeat(256)).expect(400)).body.type).toBe('/v1/problems/idempotency-key-invalid');
     await garden.http.post('/v1/probe', probe(), '""').expect(400);
     await garden.http.request('post', '/v1/probe').send(probe()).expect(201);
   });
 
-  test('after a day the key is free again', async () => {
+  test('A16: after a day the key is free again', async () => {
     await garden.http.post('/v1/probe', probe(), 'old').expect(201);
     const { rows: kept } = await admin.query(
       "SELECT extract(epoch FROM expires_at - created_at)::int AS s FROM idempotency_answers WHERE idempotency_key = 'old'",
@@ -245,7 +245,7 @@ describe('idempotency', () => {
     expect((await api.operator.post('/v1/probe/operator', {}, 'op').expect(201)).text).toBe(first.text);
   });
 
-  test('the history names key, request and object, and holds hashes only', async () => {
+  test('S16: the history names key, request and object, and holds hashes only', async () => {
     const { body } = await garden.http.post('/v1/probe', probe('Hawthorn corner')).set('X-Request-Id', 'history-1').expect(201);
     const { rows: entries } = await admin.query("SELECT * FROM audit_entries WHERE request_id = 'history-1'");
     expect(entries).toEqual([
@@ -269,7 +269,7 @@ describe('pages', () => {
     for (let at = 0; at < 45; at += 1) await walker.http.post('/v1/probe', probe(`p${String(at).padStart(2, '0')}`)).expect(201);
   });
 
-  test('every row once, in order of making, by following the links', async () => {
+  test('A17: every row once, in order of making, by following the links', async () => {
     const names: string[] = [];
     let path: string | undefined = '/v1/probe?limit=7&flavour=a';
     for (let at = 0; path; at += 1) {
@@ -283,12 +283,12 @@ describe('pages', () => {
     expect(names).toEqual(Array.from({ length: 46 }, (_one, at) => `p${String(at).padStart(2, '0')}`));
   });
 
-  test('twenty unless asked, a hundred at most', async () => {
+  test('A17: twenty unless asked, a hundred at most', async () => {
     expect((await walker.http.get('/v1/probe').expect(200)).body.items).toHaveLength(20);
     expect((await walker.http.get('/v1/probe?limit=100').expect(200)).body.items).toHaveLength(46);
   });
 
-  test('a cursor of another garden, with other filters or changed anywhere is refused', async () => {
+  test('A18: a cursor of another garden, with other filters or changed anywhere is refused', async () => {
     const { next } = (await walker.http.get('/v1/probe?limit=5&flavour=a').expect(200)).body as { next: string };
     const refused = async (test: Promise<{ status: number; body: { type: string } }>): Promise<void> => {
       const { status, body } = await test;
