@@ -9,13 +9,18 @@ import type { Reply } from '../../platform/http/reply.js';
 import { IdParam } from '../../platform/http/id-param.js';
 import { Operation } from '../shared/operation.js';
 import { ListQuery } from '../shared/queries.dto.js';
+import { SiteClimateSchema, type SiteClimateResponse } from './site-climate.dto.js';
+import { SiteClimateService } from './site-climate.service.js';
 import { SiteDto, SitePatchDto, SiteSchema, type SiteResponse } from './sites.dto.js';
 import { SitesService } from './sites.service.js';
 
 @ApiTags('sites')
 @Controller('v1')
 export class SitesController {
-  constructor(private readonly sites: SitesService) {}
+  constructor(
+    private readonly sites: SitesService,
+    private readonly climate: SiteClimateService,
+  ) {}
 
   @Operation('post', 'sites', { id: 'createSite', summary: 'Make a site', body: SiteDto, answer: SiteSchema, creating: true })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: SiteDto): Promise<Reply> {
@@ -30,6 +35,16 @@ export class SitesController {
   @Operation('get', 'sites/:id', { id: 'getSite', summary: 'Show one site', answer: SiteSchema })
   find(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<Reply> {
     return this.sites.find(actor, id);
+  }
+
+  @Operation('get', 'sites/:id/climate', {
+    id: 'getSiteClimate',
+    summary: 'Show the climate at a site: months, design night, frost dates, sun, each with its basis, doubt and sources',
+    answer: SiteClimateSchema,
+    problems: [422],
+  })
+  climateOf(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<SiteClimateResponse> {
+    return this.climate.show(actor, id);
   }
 
   @Operation('patch', 'sites/:id', { id: 'updateSite', summary: 'Change a site', body: SitePatchDto, answer: SiteSchema, ifMatch: true })

@@ -3,7 +3,7 @@ import { PartialType } from '@nestjs/swagger';
 import { OUTLINE_SCHEMA, OutlineField, type Outline } from '../../platform/http/outline-field.js';
 import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
-import { BooleanField, ChoiceField, DayField, ObjectField, Shape, TextField } from '../shared/fields.js';
+import { BooleanField, ChoiceField, DayField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { AS_TYPED, fieldsOf, KEPT, keptOf, OWNED, ownedOf } from '../shared/resource.js';
 import type { SiteFields, SiteRecord } from './sites.repository.js';
 
@@ -31,6 +31,14 @@ export class SnowBasisDto {
   @DayField() readOn!: string;
 }
 
+@Shape('ObstacleRequest', 'Something that shades the plot: a wall, a tree, a hill, as seen from the plot.')
+export class ObstacleDto {
+  @QuantityField('deg', { min: 0, max: 360, description: 'From the plot to its middle, clockwise from north' }) bearingDeg!: number;
+  @QuantityField('m', { min: 0.5, max: 5000 }) distanceM!: number;
+  @QuantityField('m', { min: 0.1, max: 5000 }) widthM!: number;
+  @QuantityField('m', { min: 0, max: 2000, description: 'Above the ground of the plot' }) heightM!: number;
+}
+
 @Shape('SiteRequest', 'A place. Exact coordinates stay in this record; plans see them rounded to 0.01 degrees.')
 export class SiteDto {
   @TextField(200, { description: 'A label for the place, not a home address' }) name!: string;
@@ -51,6 +59,8 @@ export class SiteDto {
   @ChoiceField(['allowed', 'forbidden', 'unknown']) permanentAnchors!: Permission;
   @ChoiceField(['allowed', 'forbidden', 'unknown']) glassRule!: Permission;
   @QuantityField('1', { min: 0, max: 1, description: 'Share of direct sun lost to neighbours and trees over the year' }) shadedFrac!: number;
+  @ListField(() => ObstacleDto, { max: 40 }, { optional: true, description: 'What shades the plot; left out: not measured; an empty list: a free horizon' })
+  obstacles?: ObstacleDto[] | null;
   @OutlineField({ optional: true, description: 'Where the plot lies; at most 5 km from its point. Plans never see it' }) outline?: Outline | null;
   @BooleanField({ optional: true, description: 'Confirms a place farther than 300 km from every climate station' }) confirmFar?: boolean | null;
   @BooleanField({ optional: true, description: 'Whether the other members see it and a coordinator may change it; left out: no' }) shared?: boolean | null;
@@ -76,9 +86,10 @@ export const SiteSchema = namedSchema(
 );
 
 type Ground = Omit<SiteInputs, 'siteId' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM' | 'timeZone'>;
+type GroundOfRequest = Omit<Ground, 'obstacles'> & { obstacles?: Ground['obstacles'] | null };
 
 /** What is known of the ground, each field listed, without where it lies. */
-export const groundOf = (from: Ground): Ground => ({
+export const groundOf = (from: GroundOfRequest): Ground => ({
   exposure: from.exposure,
   nearHilltop: from.nearHilltop,
   soilClass: from.soilClass,
@@ -91,6 +102,8 @@ export const groundOf = (from: Ground): Ground => ({
   permanentAnchors: from.permanentAnchors,
   glassRule: from.glassRule,
   shadedFrac: from.shadedFrac,
+  // Not measured is not a free horizon: only what was said is kept.
+  ...(from.obstacles ? { obstacles: from.obstacles.map(({ bearingDeg, distanceM, widthM, heightM }) => ({ bearingDeg, distanceM, widthM, heightM })) } : {}),
 });
 
 /** The record in the shape of the request, for a merge patch to work on. */

@@ -40,6 +40,7 @@ const toModel = (row: Site): SiteRecord => {
     permanentAnchors: details.permanentAnchors,
     glassRule: details.glassRule,
     shadedFrac: details.shadedFrac,
+    ...(details.obstacles ? { obstacles: details.obstacles } : {}),
     // Rows from before there were outlines have none.
     outline: details.outline ?? null,
     asTyped: details.asTyped,

@@ -86,6 +86,7 @@ export const PIVOT = {
   updatePrivateDetails: row('person', 'own own own own own own own'),
   removePrivateDetails: row('person', 'own own own own own own own'),
   eraseAccount: row('account'),
+  exportAccount: row('account'),
   getSharedDetails: row('person', 'all all all all all all -'),
 
   // gardens
@@ -101,6 +102,7 @@ export const PIVOT = {
   createSite: row('sites:write', 'own all - - - - -'),
   listSites: row('sites:read', 'own all - - all own -'),
   getSite: row('sites:read', 'own all - - all own -'),
+  getSiteClimate: row('sites:read', 'own all - - all own -'),
   updateSite: row('sites:write', 'own own - - - - -'),
   archiveSite: row('sites:write', 'own own - - - - -'),
   restoreSite: row('sites:write', 'own own - - - - -'),
@@ -188,6 +190,13 @@ export const PIVOT = {
   getSpendRequest: row('spending:read', 'own all all - - - -'),
   withdrawSpendRequest: row('spending:write', 'own own own - - - -'),
   decideSpendRequest: row('person', '- all all - - - -'),
+
+  // transfer
+  exportGarden: row('exports:write', '- all - - - - -'),
+  listGardenExports: row('exports:write', '- all - - - - -'),
+  getGardenExport: row('exports:write', '- all - - - - -'),
+  getGardenExportFile: row('exports:write', '- all - - - - -'),
+  importGarden: row('imports:write', '- all - - - - -'),
 
   // history
   listHistory: row('garden:admin', '- all - - - - -'),
