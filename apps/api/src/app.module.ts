@@ -14,6 +14,7 @@ import { SpendingModule } from './domains/spending/spending.module.js';
 import { PrivacyModule } from './domains/privacy/privacy.module.js';
 import { StockModule } from './domains/stock/stock.module.js';
 import { StructuresModule } from './domains/structures/structures.module.js';
+import { TransferModule } from './domains/transfer/transfer.module.js';
 import { PlatformModule, type Surroundings } from './platform/platform.module.js';
 
 /** Every domain that owns rows. */
@@ -32,6 +33,7 @@ const DOMAINS: Type[] = [
   DocumentsModule,
   JobsModule,
   HistoryModule,
+  TransferModule,
   SpendingModule,
 ];
 

@@ -9,6 +9,7 @@ interface JobKind {
 const KINDS: Readonly<Record<string, JobKind>> = {
   'compute-plan': { subject: 'plan', folder: '/v1/plans', result: '/result' },
   'render-document': { subject: 'document', folder: '/v1/documents', result: '/file' },
+  'export-garden': { subject: 'export', folder: '/v1/exports', result: '/file' },
 };
 
 export interface JobSubject {

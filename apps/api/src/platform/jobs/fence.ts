@@ -2,11 +2,12 @@ import type { Db, Prisma } from '../database/database.js';
 import { failJob, startJob, succeedJob } from './job-rows.js';
 
 /** Tables whose rows are worked on by jobs: each has an attempt number and an end. */
-export type Fenced = 'planRevision' | 'document';
+export type Fenced = 'planRevision' | 'document' | 'gardenExport';
 
 interface Data {
   planRevision: Prisma.PlanRevisionUncheckedUpdateManyInput;
   document: Prisma.DocumentUncheckedUpdateManyInput;
+  gardenExport: Prisma.GardenExportUncheckedUpdateManyInput;
 }
 
 /** Another worker took the row over, or it is finished: whatever this one made must not be written. */
