@@ -46,7 +46,11 @@ const realWorld: World = {
 const pinned = (addresses: readonly string[]): LookupFunction =>
   ((_host: string, options: { all?: boolean }, done: (error: null, address: unknown, family?: number) => void) => {
     const [first = ''] = addresses;
-    if (options.all) done(null, addresses.map((address) => ({ address, family: isIP(address) })));
+    if (options.all)
+      done(
+        null,
+        addresses.map((address) => ({ address, family: isIP(address) })),
+      );
     else done(null, first, isIP(first));
   }) as LookupFunction;
 
@@ -110,7 +114,11 @@ export class Outbound {
     return found;
   }
 
-  private async send(target: Target, addresses: string[], sent: { headers: Readonly<Record<string, string>>; body: string; limit: AbortSignal }): Promise<OutboundAnswer> {
+  private async send(
+    target: Target,
+    addresses: string[],
+    sent: { headers: Readonly<Record<string, string>>; body: string; limit: AbortSignal },
+  ): Promise<OutboundAnswer> {
     const agent = new Agent({ connect: this.connector(addresses), pipelining: 0, connections: 1, maxHeaderSize: 16_384 });
     try {
       const answer = await request(target.url, { method: 'POST', headers: sent.headers, body: sent.body, signal: sent.limit, dispatcher: agent });

@@ -42,7 +42,10 @@ export const readTarget = (text: string, rules: TargetRules): Target | string =>
   if (url.username !== '' || url.password !== '' || authority.includes('@')) return 'It holds a user name or a password.';
   if (text.includes('#')) return 'It has a fragment.';
   const host = hostOf(url);
-  const written = authority.replace(/:\d*$/, '').replace(/^\[(.*)\]$/, '$1').toLowerCase();
+  const written = authority
+    .replace(/:\d*$/, '')
+    .replace(/^\[(.*)\]$/, '$1')
+    .toLowerCase();
   if (written !== host) return 'Its host is written in an unusual way; write a name in plain letters.';
   const target = { url, host, port: portOf(url), loopback: false };
   if (rules.loopback && isThisMachine(host) && (url.protocol === 'http:' || url.protocol === 'https:')) return { ...target, loopback: true };
