@@ -258,3 +258,45 @@ describe('private details', () => {
     expect(await kept()).toBe(0);
   });
 });
+
+describe('who gave a thing', () => {
+  const GIFT = { name: 'Marjoram Oldfield', wishesToBeNamed: false, value: { minor: 12_300, currency: 'USD' } };
+  const [thing] = cold.stock;
+
+  it('E5: is known to coordinator, treasurer and storekeeper, and in no answer to anybody else', async () => {
+    const keeper = await api.person(garden.gardenId, ['storekeeper']);
+    const { id, body } = await make(keeper.http, '/v1/stock', { ...thing, tag: 'GIFT-1', donor: GIFT });
+    expect(body['donor']).toEqual(GIFT);
+    const seen = async (http: HttpClient): Promise<[unknown, string, string]> => {
+      const one = await http.get(`/v1/stock/${id}`);
+      return [
+        (one.body as { donor: unknown }).donor,
+        one.headers['etag'] as string,
+        one.text + (await http.get('/v1/stock')).text + (await http.get('/v1/stock.csv')).text,
+      ];
+    };
+    for (const who of [keeper, coordinator]) expect((await seen(who.http)).slice(0, 2)).toEqual([GIFT, '"1"']);
+    const reader = api.as(await api.keyOf(garden.gardenId, ['stock:read']));
+    for (const http of [wren.http, leader.http, reader]) {
+      const [donor, etag, text] = await seen(http);
+      expect([donor, etag]).toEqual([null, '"1-plain"']);
+      expect(text).not.toMatch(/Oldfield|12300/);
+    }
+  });
+
+  it('E5: is changed and taken away by the storekeeper, and stays while other things change', async () => {
+    const keeper = await api.person(garden.gardenId, ['storekeeper']);
+    const { id, etag } = await make(keeper.http, '/v1/stock', { ...thing, tag: 'GIFT-2', donor: GIFT });
+    const graded = await keeper.http.patch(`/v1/stock/${id}`, etag, { grade: 'B' });
+    expect(graded.body).toMatchObject({ grade: 'B', donor: GIFT });
+    const named = await keeper.http.patch(`/v1/stock/${id}`, '"2"', { donor: { wishesToBeNamed: true } });
+    expect(named.body).toMatchObject({ donor: { ...GIFT, wishesToBeNamed: true } });
+    expect((await keeper.http.patch(`/v1/stock/${id}`, '"3"', { donor: null })).body).toMatchObject({ donor: null });
+  });
+
+  it('E5: lies sealed in the database', async () => {
+    const rows = await asAdmin<{ text: string }>(api, 'SELECT details::text AS text FROM stock_items');
+    expect(rows.some(({ text }) => text.includes('donorSealed'))).toBe(true);
+    for (const { text } of rows) expect(text).not.toMatch(/Oldfield|Marjoram/);
+  });
+});

@@ -2,14 +2,22 @@ import { HAZARDS, MATERIAL_KEYS, STOCK_KINDS, StockItemSchema, type Hazard, type
 import { PartialType } from '@nestjs/swagger';
 import { QuantityField } from '../../platform/http/quantity-field.js';
 import { namedSchema, S, type JsonSchema } from '../../platform/http/response-schema.js';
-import { ChoiceField, ChoicesField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
+import { BooleanField, ChoiceField, ChoicesField, IntegerField, ListField, ObjectField, Shape, TextField } from '../shared/fields.js';
 import { MoneyDto } from '../shared/money.dto.js';
 import { ChoiceQuery, ListQuery, SwitchQuery } from '../shared/queries.dto.js';
 import { AS_TYPED, fieldsOf, KEPT, keptOf } from '../shared/resource.js';
+import type { Donor } from './donors.js';
 import type { ClaimRecord, StockRecord } from './stock.repository.js';
 
 export const GRADES = ['A', 'B', 'C', 'X'] as const;
 export type Grade = (typeof GRADES)[number];
+
+@Shape('DonorRequest', 'Who gave the thing. Kept sealed; shown to coordinator, treasurer and storekeeper only.')
+export class DonorDto implements Donor {
+  @TextField(200) name!: string;
+  @BooleanField({ description: 'Whether the donor wishes to be named in public' }) wishesToBeNamed!: boolean;
+  @ObjectField(() => MoneyDto, { nullable: true, description: 'What the gift is worth to a funder, where somebody said so' }) value!: MoneyDto | null;
+}
 
 @Shape('StockItemRequest', 'One thing, or one lot of alike things, from the pile; sizes as measured.')
 export class StockItemDto {
@@ -28,6 +36,7 @@ export class StockItemDto {
   @QuantityField('L', { min: 0.1, max: 5000, nullable: true }) volumeL!: number | null;
   @QuantityField('a', { min: 0, max: 200, nullable: true, unknown: true }) ageY!: number | 'unknown' | null;
   @ObjectField(() => MoneyDto, { nullable: true }) replacement!: MoneyDto | null;
+  @ObjectField(() => DonorDto, { optional: true, description: 'Who gave it; left out: nobody is noted' }) donor?: DonorDto | null;
 }
 
 @Shape('StockIntakeRequest', 'Up to 200 things taken in together: all of them, or none.')
@@ -44,11 +53,23 @@ export class ClaimDto {
   @IntegerField({ min: 1, max: 10_000 }, { optional: true, description: 'How many pieces of a lot; all that are free when left out' }) count?: number | null;
 }
 
-export type StockResponse = StockRecord;
+export type StockResponse = Omit<StockRecord, 'donorSealed'> & { donor: Donor | null };
+
+const DONOR = S.object({
+  name: S.text(200),
+  wishesToBeNamed: S.flag(),
+  value: S.orNull(S.object({ minor: S.whole(0, 9_000_000_000_000), currency: S.text(3) })),
+});
 
 export const StockItemResponseSchema = namedSchema(
   'StockItem',
-  S.object({ ...KEPT, ...fieldsOf(StockItemSchema, 'stockId'), freeCount: S.whole(0, 10_000), asTyped: AS_TYPED }),
+  S.object({
+    ...KEPT,
+    ...fieldsOf(StockItemSchema, 'stockId'),
+    freeCount: S.whole(0, 10_000),
+    donor: { ...S.orNull(DONOR), description: 'null: nobody is noted, or it is not for you to see' },
+    asTyped: AS_TYPED,
+  }),
 );
 
 export const StockIntakeSchema = namedSchema('StockIntake', S.object({ items: S.list(StockItemResponseSchema, 200) }));
@@ -102,7 +123,13 @@ export const thingOf = (from: StockInputs): StockInputs => ({
   replacement: from.replacement && { minor: from.replacement.minor, currency: from.replacement.currency },
 });
 
-export const toResponse = (item: StockRecord): StockResponse => ({ ...keptOf(item), ...thingOf(item), freeCount: item.freeCount, asTyped: item.asTyped });
+export const toResponse = (item: StockRecord, donor: Donor | null): StockResponse => ({
+  ...keptOf(item),
+  ...thingOf(item),
+  freeCount: item.freeCount,
+  donor,
+  asTyped: item.asTyped,
+});
 
 export const toClaimResponse = (claim: ClaimRecord): ClaimResponse => ({
   id: claim.id,

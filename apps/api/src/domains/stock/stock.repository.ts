@@ -7,6 +7,8 @@ import { toKept, type Kept, type ListFilter, type Step } from '../shared/resourc
 
 export interface StockFields extends Omit<StockItem, 'stockId'> {
   asTyped: AsTyped;
+  /** Who gave it, sealed; null where nobody is noted. */
+  donorSealed: string | null;
 }
 export type StockRecord = Kept & StockFields & { freeCount: number };
 
@@ -46,6 +48,7 @@ const toModel = (row: StockRow, claimedCount: number): StockRecord => {
     ageY: details.ageY,
     replacement: details.replacement,
     asTyped: details.asTyped,
+    donorSealed: details.donorSealed ?? null,
     freeCount: row.count - claimedCount,
   };
 };

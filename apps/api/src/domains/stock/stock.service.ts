@@ -4,14 +4,15 @@ import type { Actor } from '../../platform/access/actor.js';
 import { audit } from '../../platform/database/audit.js';
 import { Database, type Db } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/ids.js';
-import { assertMatch } from '../../platform/http/etag.js';
+import { assertMatch, etagOf, etagOfParts } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page } from '../../platform/http/page.js';
 import { collectAsTyped, type AsTyped } from '../../platform/http/quantity-field.js';
-import type { Reply } from '../../platform/http/reply.js';
+import { found, type Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { fail } from '../../platform/problems/problem.js';
 import { StalenessDoor } from '../plans/staleness.door.js';
 import { archive, made, must, mustBeNewest, mustNotBeArchived, nameFree, patched, shown } from '../shared/change.js';
+import { Donors, seesDonors } from './donors.js';
 import { StockItemDto, thingOf, toResponse, type StockIntakeDto, type StockListQuery, type StockResponse } from './stock.dto.js';
 import { StockRepository, type ClaimRecord, type StockRecord } from './stock.repository.js';
 
@@ -24,11 +25,12 @@ export class StockService {
     private readonly idempotency: Idempotency,
     private readonly stock: StockRepository,
     private readonly staleness: StalenessDoor,
+    private readonly donors: Donors,
   ) {}
 
   create(actor: Actor, request: Request, body: StockItemDto): Promise<Reply> {
     return this.idempotency.creating(actor, request, async (db) =>
-      made('/v1/stock', toResponse(await this.takeIn(db, actor, body, collectAsTyped(request.body, body)))),
+      made('/v1/stock', this.view(actor, await this.takeIn(db, actor, body, collectAsTyped(request.body, body)))),
     );
   }
 
@@ -37,7 +39,7 @@ export class StockService {
     return this.idempotency.creating(actor, request, async (db) => {
       const sent = (request.body as { items: unknown[] }).items;
       const items: StockResponse[] = [];
-      for (const [i, item] of body.items.entries()) items.push(toResponse(await this.takeIn(db, actor, item, collectAsTyped(sent[i], item))));
+      for (const [i, item] of body.items.entries()) items.push(this.view(actor, await this.takeIn(db, actor, item, collectAsTyped(sent[i], item))));
       return { status: 201, body: { items } };
     });
   }
@@ -46,11 +48,19 @@ export class StockService {
     const step = { after: afterOf(query), take: query.limit + 1 };
     const filter = { archived: query.archived ?? false, kind: query.kind ?? null, grade: query.grade ?? null, free: query.free ?? null };
     const items = await this.database.readSnapshot(actor, (db) => this.stock.list(db, filter, step));
-    return toPage(items.map(toResponse), query.limit, (item) => item.id, query);
+    return toPage(
+      items.map((item) => this.view(actor, item)),
+      query.limit,
+      (item) => item.id,
+      query,
+    );
   }
 
   async find(actor: Actor, id: string): Promise<Reply> {
-    return shown(toResponse(must(await this.database.readSnapshot(actor, (db) => this.stock.find(db, id)), WHAT)));
+    const item = must(await this.database.readSnapshot(actor, (db) => this.stock.find(db, id)), WHAT);
+    const hidden = item.donorSealed !== null && !seesDonors(actor);
+    // Without the donor it is another answer than with it, and a cache must not mix them up.
+    return found(this.view(actor, item), hidden ? etagOfParts(item.version, 'plain') : etagOf(item));
   }
 
   change(actor: Actor, id: string, ifMatch: string | undefined, patch: unknown): Promise<Reply> {
@@ -58,17 +68,19 @@ export class StockService {
       const was = must(await this.stock.find(db, id), WHAT);
       assertMatch(ifMatch, was);
       mustNotBeArchived(was, WHAT);
-      const { dto, asTyped } = patched(StockItemDto, thingOf(was), was.asTyped, patch);
+      const { dto, asTyped } = patched(StockItemDto, { ...thingOf(was), donor: this.donors.open(was) }, was.asTyped, patch);
       // A thing that is given up goes back from every build that held it.
       const released = dto.grade === 'X' ? await this.releaseAll(db, actor, was) : [];
       const claimed = was.count - was.freeCount - released.reduce((sum, { count }) => sum + count, 0);
       if (dto.count < claimed) fail('in-use', { what: WHAT, by: `claims on ${claimed} of it` });
-      const now = mustBeNewest(await nameFree(WHAT, dto.tag, this.stock.update(db, was, { ...thingOf(dto), asTyped })));
+      const now = mustBeNewest(
+        await nameFree(WHAT, dto.tag, this.stock.update(db, was, { ...thingOf(dto), asTyped, donorSealed: this.donors.seal(id, dto.donor) })),
+      );
       await audit(db, actor, { action: 'stock.update', objectType: 'stockItem', objectId: id, before: was, after: now });
       // Plans are marked after the last row is written: see lockGarden.
       for (const { buildId } of released) await this.staleness.claimsChanged(db, actor, buildId, was.tag);
       await this.staleness.stockChanged(db, actor, was);
-      return shown(toResponse(now));
+      return shown(this.view(actor, now));
     });
   }
 
@@ -78,14 +90,20 @@ export class StockService {
       if (archived && was.freeCount < was.count) fail('in-use', { what: WHAT, by: 'a build that has claimed it' });
       const now = await archive(db, actor, this.stock, { what: WHAT, id, ifMatch, archived });
       await this.staleness.stockChanged(db, actor, now);
-      return shown(toResponse(now));
+      return shown(this.view(actor, now));
     });
   }
 
   private async takeIn(db: Db, actor: Actor, item: StockItemDto, asTyped: AsTyped): Promise<StockRecord> {
-    const taken = await nameFree(WHAT, item.tag, this.stock.insert(db, actor.gardenId, newId(), { ...thingOf(item), asTyped }));
+    const id = newId();
+    const fields = { ...thingOf(item), asTyped, donorSealed: this.donors.seal(id, item.donor) };
+    const taken = await nameFree(WHAT, item.tag, this.stock.insert(db, actor.gardenId, id, fields));
     await audit(db, actor, { action: 'stock.create', objectType: 'stockItem', objectId: taken.id, after: taken });
     return taken;
+  }
+
+  private view(actor: Actor, item: StockRecord): StockResponse {
+    return toResponse(item, seesDonors(actor) ? this.donors.open(item) : null);
   }
 
   private async releaseAll(db: Db, actor: Actor, item: StockRecord): Promise<ClaimRecord[]> {

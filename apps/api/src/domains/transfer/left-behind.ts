@@ -22,6 +22,7 @@ const LEFT_OUT: readonly (readonly [name: string, what: string, why: string])[] 
   ['unfinishedPlansCount', 'unfinishedPlans', 'Only finished plans are packed.'],
   ['releasedClaimsCount', 'releasedClaims', 'Only what is held now is packed.'],
   ['historyEntriesCount', 'history', 'The history of a garden ends with it; here a new one begins.'],
+  ['donorsCount', 'donors', 'Who gave what was told to the other garden.'],
   ['consentsCount', 'consents', 'Consent was given to the other garden.'],
   ['webhooksCount', 'webhooks', 'Addresses that are told of events are set up anew.'],
 ];

@@ -27,6 +27,7 @@ export class RecordsRepository {
         unfinishedPlansCount: await db.planRevision.count({ where: { state: { not: 'ready' } } }),
         releasedClaimsCount: await db.stockClaim.count({ where: { releasedAt: { not: null } } }),
         historyEntriesCount: await db.auditEntry.count(),
+        donorsCount: await this.donors(db),
         consentsCount: await db.consent.count(),
         webhooksCount: await db.webhook.count({ where: { removedAt: null } }),
       },
@@ -83,6 +84,12 @@ export class RecordsRepository {
         })),
       }
     );
+  }
+
+  /** Who gave what is known to this garden alone; only how many is told. */
+  private async donors(db: Db): Promise<number> {
+    const [row] = await db.$queryRaw<{ n: number }[]>`SELECT count(*)::int AS n FROM stock_items WHERE details ->> 'donorSealed' IS NOT NULL`;
+    return row?.n ?? 0;
   }
 
   private async reviews(db: Db, where: { createdById?: string }) {
