@@ -23,6 +23,7 @@ const NAMES: Readonly<Record<string, string>> = {
   '/v1/stock/{id}/photos/{photoId}': 'stockPhoto',
   '/v1/builds/{id}/photos/{photoId}': 'buildPhoto',
   '/v1/jobs/{id}': 'job',
+  '/v1/exports/{id}': 'export',
   '/v1/keys/{id}': 'key',
   '/v1/members/{id}': 'member',
   '/v1/invitations/{id}': 'invitation',
@@ -107,6 +108,7 @@ const MAKES: readonly (readonly [string, string])[] = [
   ['createAsBuilt', ''],
   ['createDocument', 'document'],
   ['createSpendRequest', 'spending'],
+  ['exportGarden', 'export'],
 ];
 
 export interface World {
@@ -117,6 +119,15 @@ export interface World {
   /** What was asked and answered while it was made. */
   steps: Step[];
 }
+
+/** Asks again until it is so, for ten seconds. */
+const until = async (holds: () => Promise<boolean>): Promise<void> => {
+  for (let tries = 0; tries < 100; tries += 1) {
+    if (await holds()) return;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error('what was waited for did not come');
+};
 
 /** The example garden made through the API, from its first key to its plan, by the very requests of the description. */
 export const makeWorld = async (api: TestApi, of: (id: string) => Described): Promise<World> => {
@@ -154,6 +165,7 @@ export const makeWorld = async (api: TestApi, of: (id: string) => Described): Pr
     idOf((await http.request('post', `${of}?showsPeople=false`).set('Content-Type', 'image/jpeg').send(picture)) as unknown as Given);
   ids['stockPhoto'] = await photo(`/v1/stock/${ids['stock']}/photos`);
   ids['buildPhoto'] = await photo(`/v1/builds/${ids['build']}/photos`);
+  await until(async () => ((await http.get(`/v1/exports/${ids['export']}`)).body as Json)['state'] === 'ready');
   ids['job'] = String(((await http.get('/v1/jobs')).body as { items: Json[] }).items[0]?.['id']);
   const stations = await http.get('/v1/climate/stations?near=39.93,-104.58&elevationM=1640');
   ids['station'] = String((stations.body as { items: Json[] }).items[0]?.['stationId']);

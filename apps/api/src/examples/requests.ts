@@ -188,6 +188,7 @@ export const REQUEST_EXAMPLES: Readonly<Record<string, Json>> = {
     ],
     remark: 'Built by five people on one weekend.',
   },
+  exportGarden: { withFiles: false },
   createDocument: { planId: EXAMPLE_IDS.plan, kind: 'planBook', language: 'en', paper: 'letter', units: 'us' },
 };
 

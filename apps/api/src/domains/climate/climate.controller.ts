@@ -14,6 +14,7 @@ export class ClimateController {
 
   @Operation('get', '', {
     id: 'listClimateStations',
+    untagged: true,
     summary: 'Find the stations nearest to a place',
     answer: NearStationsSchema,
     problems: [400],

@@ -35,7 +35,7 @@ export class GardenPatchDto extends PartialType(GardenSettingsDto) {}
 @Shape('KeyRequest')
 export class KeyDto {
   @TextField(120, { description: 'Who or what uses the key; it is printed on plans made with it' }) name!: string;
-  @ChoicesField(SCOPES, SCOPES.length) scopes!: Scope[];
+  @ChoicesField(SCOPES, SCOPES.length, { minItems: 1 }) scopes!: Scope[];
   @DayField({ optional: true, description: 'The key ends with the beginning of this day (UTC)' }) expiresOn?: string | null;
 }
 

@@ -27,6 +27,7 @@ export class HistoryController {
 
   @Operation('get', 'builds/:id/history', {
     id: 'getBuildHistory',
+    untagged: true,
     summary: 'Show who changed what between two revisions of the plan of a build',
     answer: BuildHistorySchema,
   })

@@ -37,9 +37,15 @@ export class JobsController {
   }
 
   @Produces('text/event-stream')
-  @ApiHeader({ name: 'Last-Event-ID', required: false, description: 'Id of the last event seen; what follows it is told', schema: { type: 'string', maxLength: 10 } })
+  @ApiHeader({
+    name: 'Last-Event-ID',
+    required: false,
+    description: 'Id of the last event seen; what follows it is told',
+    schema: { type: 'string', maxLength: 10 },
+  })
   @Operation('get', ':id/events', {
     id: 'streamJobEvents',
+    untagged: true,
     summary: 'Follow a job by server-sent events: "progress" at each change, "end" at last',
     answer: { type: 'string', maxLength: 10_000_000 },
     mediaType: 'text/event-stream',

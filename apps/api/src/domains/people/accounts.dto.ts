@@ -2,7 +2,7 @@ import { PartialType } from '@nestjs/swagger';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { PatternField, Shape, TextField } from '../shared/fields.js';
 import type { AccountRecord, AccountSettings, EventRecord, MembershipRecord } from './accounts.repository.js';
-import { CodeField, EmailField, MailCodeField, PasswordField } from './people.fields.js';
+import { CodeField, EmailField, MailCodeField, NewPasswordField, PasswordField } from './people.fields.js';
 
 /** As it is answered: the record itself, field by field. */
 export type MembershipResponse = MembershipRecord;
@@ -20,7 +20,7 @@ export class AccountSettingsDto {
 @Shape('SignUpRequest')
 export class SignUpDto {
   @EmailField() email!: string;
-  @PasswordField(NEW_PASSWORD) password!: string;
+  @NewPasswordField(NEW_PASSWORD) password!: string;
   @TextField(200, { description: 'What others call you' }) name!: string;
   @PatternField(/^[a-z]{2,3}(-[A-Z]{2})?$/, 6, 'en-GB', { optional: true, description: 'Language of mail and pages; left out: en' }) locale?: string | null;
   @MailCodeField({ optional: true, description: 'Code of an invitation; needed where accounts are made by invitation only' }) invitation?: string | null;
@@ -38,7 +38,7 @@ export class AccountPatchDto extends PartialType(AccountSettingsDto) {}
 @Shape('PasswordChangeRequest')
 export class PasswordChangeDto {
   @PasswordField('The present password') password!: string;
-  @PasswordField(NEW_PASSWORD) newPassword!: string;
+  @NewPasswordField(NEW_PASSWORD) newPassword!: string;
   @CodeField({ optional: true }) code?: string | null;
 }
 
@@ -50,7 +50,7 @@ export class PasswordResetDto {
 @Shape('PasswordResetRedemption')
 export class RedeemResetDto {
   @MailCodeField() code!: string;
-  @PasswordField(NEW_PASSWORD) password!: string;
+  @NewPasswordField(NEW_PASSWORD) password!: string;
 }
 
 export const AccountSchema = namedSchema(

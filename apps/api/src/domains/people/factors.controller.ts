@@ -14,7 +14,7 @@ import { NewSessionSchema } from './sessions.dto.js';
 export class FactorsController {
   constructor(private readonly factors: FactorsService) {}
 
-  @Operation('get', '', { id: 'getFactor', summary: 'Whether a second factor is set', answer: FactorSchema })
+  @Operation('get', '', { id: 'getFactor', untagged: true, summary: 'Whether a second factor is set', answer: FactorSchema })
   show(@CurrentActor() actor: Actor): Promise<object> {
     return this.factors.show(actor);
   }

@@ -10,7 +10,7 @@ export type InvitationResponse = InvitationRecord;
 @Shape('InvitationRequest')
 export class InvitationDto {
   @EmailField() email!: string;
-  @ChoicesField(ROLES, ROLES.length, { description: 'What the invited person will be in the garden: one role or more' }) roles!: Role[];
+  @ChoicesField(ROLES, ROLES.length, { minItems: 1, description: 'What the invited person will be in the garden: one role or more' }) roles!: Role[];
 }
 
 @Shape('InvitationRedemption')

@@ -11,7 +11,7 @@ export type MemberResponse = MemberRecord;
 
 export class MemberSettingsDto {
   @TextField(200, { description: 'What the garden calls the member' }) name!: string;
-  @ChoicesField(ROLES, ROLES.length, { description: 'What the member is in the garden: one role or more' }) roles!: Role[];
+  @ChoicesField(ROLES, ROLES.length, { minItems: 1, description: 'What the member is in the garden: one role or more' }) roles!: Role[];
 }
 
 @Shape('MemberPatch', 'Merge patch (RFC 7396): only the fields to change.')

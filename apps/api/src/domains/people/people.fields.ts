@@ -1,3 +1,6 @@
+import { applyDecorators } from '@nestjs/common';
+import { documented } from '../../platform/http/field-rule.js';
+import { PASSWORD_LENGTH } from '../../platform/passwords/rules.js';
 import { PatternField, TextField } from '../shared/fields.js';
 import type { Presence } from '../../platform/http/field-rule.js';
 
@@ -12,6 +15,12 @@ export const plainEmail = (typed: string): string => typed.toLowerCase();
 
 /** Four bytes for each of 256 characters. What is good for a new password is checked apart, because it depends on the person. */
 export const PasswordField = (description: string): PropertyDecorator => TextField(1024, { description });
+
+/** A password that is being set. Its characters are counted as people see them, so the limits are the rule's own. */
+export const NewPasswordField = (description: string): PropertyDecorator => {
+  const { min, max } = PASSWORD_LENGTH;
+  return applyDecorators(PasswordField(description), documented({ type: 'string', minLength: min, maxLength: max }, { description }));
+};
 
 export const CodeField = (presence: Presence = {}): PropertyDecorator =>
   TextField(40, { description: 'Six digits of the second factor, or a recovery code', ...presence });

@@ -34,22 +34,42 @@ export class OverviewController {
     return this.overview.summaries(actor, query);
   }
 
-  @Operation('get', 'overview/totals', { id: 'getGardenTotals', summary: 'Show sums over the garden that name nobody', answer: GardenTotalsSchema })
+  @Operation('get', 'overview/totals', {
+    id: 'getGardenTotals',
+    untagged: true,
+    summary: 'Show sums over the garden that name nobody',
+    answer: GardenTotalsSchema,
+  })
   garden(@CurrentActor() actor: Actor): Promise<GardenTotals> {
     return this.overview.garden(actor);
   }
 
-  @Operation('get', 'builds/:id/needs', { id: 'getBuildNeeds', summary: 'Show what a build needs, without what it costs', answer: BuildNeedsSchema })
+  @Operation('get', 'builds/:id/needs', {
+    id: 'getBuildNeeds',
+    untagged: true,
+    summary: 'Show what a build needs, without what it costs',
+    answer: BuildNeedsSchema,
+  })
   needs(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<BuildNeeds> {
     return this.overview.needs(actor, id);
   }
 
-  @Operation('get', 'builds/:id/hazards', { id: 'getBuildHazards', summary: 'Show the warnings of the newest plan of a build', answer: BuildHazardsSchema })
+  @Operation('get', 'builds/:id/hazards', {
+    id: 'getBuildHazards',
+    untagged: true,
+    summary: 'Show the warnings of the newest plan of a build',
+    answer: BuildHazardsSchema,
+  })
   hazards(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<BuildHazards> {
     return this.overview.hazards(actor, id);
   }
 
-  @Operation('get', 'builds/:id/totals', { id: 'getBuildTotals', summary: 'Show what a build costs, without what it is', answer: BuildTotalsSchema })
+  @Operation('get', 'builds/:id/totals', {
+    id: 'getBuildTotals',
+    untagged: true,
+    summary: 'Show what a build costs, without what it is',
+    answer: BuildTotalsSchema,
+  })
   totals(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<BuildTotals> {
     return this.overview.totals(actor, id);
   }

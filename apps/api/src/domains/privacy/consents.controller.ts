@@ -13,17 +13,24 @@ import { ConsentsService } from './consents.service.js';
 export class ConsentsController {
   constructor(private readonly consents: ConsentsService) {}
 
-  @Operation('get', '', { id: 'listConsents', summary: 'What you have agreed to in this garden, and in which words', answer: ConsentsSchema })
+  @Operation('get', '', { id: 'listConsents', untagged: true, summary: 'What you have agreed to in this garden, and in which words', answer: ConsentsSchema })
   list(@CurrentActor() actor: Actor): Promise<{ items: ConsentState[] }> {
     return this.consents.list(actor);
   }
 
-  @Operation('post', '', { id: 'giveConsent', summary: 'Agree to one purpose', body: ConsentDto, answer: ConsentSchema, status: 200 })
+  @Operation('post', '', { id: 'giveConsent', untagged: true, summary: 'Agree to one purpose', body: ConsentDto, answer: ConsentSchema, status: 200 })
   give(@CurrentActor() actor: Actor, @Body() body: ConsentDto): Promise<ConsentState> {
     return this.consents.give(actor, body);
   }
 
-  @Operation('post', 'withdrawals', { id: 'withdrawConsent', summary: 'Take back what you agreed to', body: WithdrawalDto, answer: ConsentSchema, status: 200 })
+  @Operation('post', 'withdrawals', {
+    id: 'withdrawConsent',
+    untagged: true,
+    summary: 'Take back what you agreed to',
+    body: WithdrawalDto,
+    answer: ConsentSchema,
+    status: 200,
+  })
   withdraw(@CurrentActor() actor: Actor, @Body() body: WithdrawalDto): Promise<ConsentState> {
     return this.consents.withdraw(actor, body.purpose);
   }

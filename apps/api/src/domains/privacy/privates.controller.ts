@@ -35,7 +35,12 @@ export class PrivatesController {
     return this.privates.remove(actor);
   }
 
-  @Operation('get', ':id/shared-details', { id: 'getSharedDetails', summary: 'What a member has agreed to share with you', answer: SharedDetailsSchema })
+  @Operation('get', ':id/shared-details', {
+    id: 'getSharedDetails',
+    untagged: true,
+    summary: 'What a member has agreed to share with you',
+    answer: SharedDetailsSchema,
+  })
   shared(@CurrentActor() actor: Actor, @IdParam('id') id: string): Promise<SharedDetails> {
     return this.privates.shared(actor, id);
   }

@@ -62,16 +62,17 @@ export const ChoiceField = (choices: readonly string[], presence: Presence = {})
     presence,
   );
 
-export const ChoicesField = (choices: readonly string[], maxItems: number, presence: Presence = {}): PropertyDecorator =>
+export const ChoicesField = (choices: readonly string[], maxItems: number, presence: Presence & { minItems?: number } = {}): PropertyDecorator =>
   field(
     (value) => {
       if (value === undefined) return REQUIRED;
       if (!Array.isArray(value)) return wrongType('A list');
       if (value.length > maxItems) return { code: 'too-many', detail: `At most ${maxItems} entries are allowed.`, allowed: `0 to ${maxItems} entries` };
+      if (value.length < (presence.minItems ?? 0)) return { code: 'empty', detail: 'At least one entry is wanted here.', allowed: choices.join(', ') };
       const odd = value.findIndex((one) => typeof one !== 'string' || !choices.includes(one));
       return odd < 0 ? null : { code: 'not-a-choice', detail: `Entry ${odd} is not one of the choices.`, allowed: choices.join(', ') };
     },
-    { type: 'array', items: { type: 'string', enum: [...choices] }, maxItems },
+    { type: 'array', items: { type: 'string', enum: [...choices] }, ...(presence.minItems ? { minItems: presence.minItems } : {}), maxItems },
     presence,
   );
 
@@ -167,7 +168,10 @@ export const ListField = (type: () => Class, size: { min?: number; max: number }
       if (value === undefined) return REQUIRED;
       if (!Array.isArray(value)) return wrongType('A list');
       const allowed = `${size.min ?? 0} to ${size.max} entries`;
-      return value.length < (size.min ?? 0) || value.length > size.max ? { code: 'wrong-length', detail: `The list must have ${allowed}.`, allowed } : null;
+      if (value.length < (size.min ?? 0) || value.length > size.max) return { code: 'wrong-length', detail: `The list must have ${allowed}.`, allowed };
+      // The validator takes a list inside the list for more entries, and would find nothing wrong with an empty one.
+      const odd = value.findIndex((one) => typeof one !== 'object' || one === null || Array.isArray(one));
+      return odd < 0 ? null : { code: 'wrong-type', detail: `Entry ${odd} is not an object.` };
     }),
     ValidateNested({ each: true }),
     Type(type),

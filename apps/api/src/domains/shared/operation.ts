@@ -20,6 +20,8 @@ interface Operation {
   status?: 200 | 201 | 202 | 204;
   /** One page of a list. */
   page?: boolean;
+  /** The answer is a view of several things and has no version, so no ETag; and what is made has no one address. */
+  untagged?: boolean;
   /** A creating request that may carry an Idempotency-Key. */
   creating?: boolean;
   /** A change that must name the version it changes. */
@@ -41,9 +43,10 @@ const text = (description: string, maxLength = 200) => ({ description, schema: {
 
 const headersOf = (operation: Operation, single: boolean) => ({
   ...(single ? { ETag: text('Strong tag of this version') } : {}),
-  ...(operation.creating ? { Location: text('Address of what was made', 500), 'Idempotency-Replayed': text('true when this is an earlier answer', 10) } : {}),
+  ...(operation.creating && single ? { Location: text('Address of what was made', 500) } : {}),
+  ...(operation.creating ? { 'Idempotency-Replayed': text('true when this is an earlier answer', 10) } : {}),
   ...(operation.page ? { Link: text('Links to the first and next page (RFC 8288)', 2000) } : {}),
-  ...(operation.waits ? { 'Preference-Applied': text('The wait that was honoured', 40) } : {}),
+  ...(operation.waits ? { Link: text('The job that can be watched (relation "monitor")'), 'Preference-Applied': text('The wait that was honoured', 40) } : {}),
 });
 
 const pageOf = (item: JsonSchema): JsonSchema => S.object({ items: S.list(item, 100), next: S.orNull(S.text(500)) });
@@ -54,7 +57,7 @@ const success = (operation: Operation, status: number): MethodDecorator => {
   return ApiResponse({
     status,
     description: operation.summary,
-    headers: headersOf(operation, !operation.page),
+    headers: headersOf(operation, !operation.page && !operation.untagged),
     content: { [operation.mediaType ?? 'application/json']: { schema } },
   } as Parameters<typeof ApiResponse>[0]);
 };

@@ -39,6 +39,7 @@ export class SitesController {
 
   @Operation('get', 'sites/:id/climate', {
     id: 'getSiteClimate',
+    untagged: true,
     summary: 'Show the climate at a site: months, design night, frost dates, sun, each with its basis, doubt and sources',
     answer: SiteClimateSchema,
     problems: [422],

@@ -80,6 +80,7 @@ export class StockController {
 
   @Operation('post', 'stock/intakes', {
     id: 'createStockIntake',
+    untagged: true,
     summary: 'Take up to 200 things into the pile together',
     body: StockIntakeDto,
     answer: StockIntakeSchema,

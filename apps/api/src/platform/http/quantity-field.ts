@@ -12,6 +12,14 @@ const TYPED_MAX_LENGTH = 40;
 
 const allowedOf = (unit: UnitSymbol, { min, max }: QuantityOptions): string => (unit === '1' ? `${min} to ${max}` : `${min} to ${max} ${unit}`);
 
+/** A typed text that this very field takes: the usual one of its unit, or one from the middle of what is allowed. */
+const exampleWithin = (unit: UnitSymbol, { min, max }: QuantityOptions): string => {
+  const usual = parseQuantity(unit, exampleOf(unit));
+  if (usual.ok && usual.value >= min && usual.value <= max) return exampleOf(unit);
+  const middle = String(Number(((min + max) / 2).toPrecision(3)));
+  return unit === '1' ? middle : `${middle} ${unit}`;
+};
+
 const remedyOf = (unit: UnitSymbol): string =>
   unit === '1'
     ? 'Send a plain number such as 0.25, or text such as "25 %".'
@@ -43,7 +51,8 @@ const faultOf = (unit: UnitSymbol, options: QuantityOptions, value: unknown): Va
   return value < options.min || value > options.max ? { code: 'out-of-range', detail: `The value must be ${about.allowed}.`, ...about } : null;
 };
 
-const schemaOf = (unit: UnitSymbol, { min, max }: QuantityOptions) => {
+const schemaOf = (unit: UnitSymbol, options: QuantityOptions) => {
+  const { min, max } = options;
   const number = { type: 'number', minimum: min, maximum: max, 'x-unit': unit };
   return {
     oneOf: [
@@ -53,7 +62,7 @@ const schemaOf = (unit: UnitSymbol, { min, max }: QuantityOptions) => {
         minLength: 1,
         maxLength: TYPED_MAX_LENGTH,
         description: `Text with its own unit; allowed ${allowedOf(unit, { min, max })}.`,
-        examples: [exampleOf(unit)],
+        examples: [exampleWithin(unit, options)],
       },
     ],
     'x-unit': unit,
