@@ -1,10 +1,12 @@
 import { Body, Controller, Get, Injectable, Module, Patch, Post, Query, Req } from '@nestjs/common';
+import { ApiOperation } from '@nestjs/swagger';
 import { CurrentActor, RequiresRule } from '../../apps/api/src/platform/access/access.decorators.js';
 import type { Actor } from '../../apps/api/src/platform/access/actor.js';
 import { audit } from '../../apps/api/src/platform/database/audit.js';
 import { Database, type Db } from '../../apps/api/src/platform/database/database.js';
 import { newId } from '../../apps/api/src/platform/database/ids.js';
 import { assertMatch, etagOf, IfMatch } from '../../apps/api/src/platform/http/etag.js';
+import { Deprecates } from '../../apps/api/src/platform/http/deprecation.js';
 import { fieldRule } from '../../apps/api/src/platform/http/field-rule.js';
 import { IdParam } from '../../apps/api/src/platform/http/id-param.js';
 import { mergePatch } from '../../apps/api/src/platform/http/merge-patch.js';
@@ -114,6 +116,15 @@ class ProbeController {
   @Get('open')
   forgotten() {
     return { never: 'seen' };
+  }
+
+  /** A route that will go away; its list has links of its own. */
+  @Get('old')
+  @RequiresRule({ access: 'sites:read', roles: NO_ROLES })
+  @Deprecates({ since: '2026-05-01', sunset: '2026-10-31', link: '/v1/docs#deprecation' })
+  @ApiOperation({ operationId: 'listOldProbes', summary: 'An old way to list' })
+  old(@CurrentActor() actor: Actor, @Query() query: ProbeQuery) {
+    return this.list(actor, query);
   }
 
   @Get('breaks')

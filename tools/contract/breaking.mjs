@@ -169,13 +169,13 @@ function compareAccess(before, after, { at, report }) {
 /** @returns {{ kind: keyof typeof KINDS, at: string, detail: string }[]} every break, each once */
 export function breaks(before, after) {
   const found = new Map();
-  const report = (kind, at, detail) => found.set(`${kind} ${at}`, { kind, at, detail });
+  const report = (kind, at, detail, operation) => found.set(`${kind} ${at}`, { kind, at, detail, operation });
   const context = { report, resolveBefore: resolver(before), resolveAfter: resolver(after) };
   const operations = operationsOf(after);
   for (const [at, old] of operationsOf(before)) {
     const now = operations.get(at);
     if (!now) {
-      report('operation-removed', at, `${old.operationId ?? at} is gone`);
+      report('operation-removed', at, `${old.operationId ?? at} is gone`, old);
       continue;
     }
     const here = {
@@ -214,12 +214,26 @@ export const announced = (changes) => {
 
 const covers = (line, { kind, at }) => line.kind === kind && (line.at === at || (line.at.endsWith('*') && at.startsWith(line.at.slice(0, -1))));
 
+export const NOTICE_DAYS = 180;
+const DAY_MS = 86_400_000;
+
+/**
+ * Whether a removal kept its promise: the released document said so, at least half a year ago, and the day it named has
+ * come. Then it breaks nobody who listened, and needs no new major version.
+ */
+export const wasAnnounced = (operation, today) => {
+  const about = operation?.deprecated === true ? operation['x-deprecated'] : undefined;
+  if (!about) return false;
+  const [since, sunset] = [Date.parse(about.since), Date.parse(about.sunset)];
+  return today.getTime() >= sunset && today.getTime() - since >= NOTICE_DAYS * DAY_MS;
+};
+
 /** What is wrong with publishing this document after that one; empty when nothing is. */
-export function verdict(before, after, changes) {
+export function verdict(before, after, changes, today = new Date()) {
   const released = before.info.version;
   const now = after.info.version;
   const lines = announced(changes).filter(({ version }) => isLater(version, released));
-  const found = breaks(before, after);
+  const found = breaks(before, after).filter(({ kind, operation }) => kind !== 'operation-removed' || !wasAnnounced(operation, today));
   const faults = found
     .filter((one) => !lines.some((line) => covers(line, one) && mayBreak(released, line.version) && !isLater(line.version, now)))
     .map(({ kind, at, detail }) => `${kind} ${at}: ${detail}`);

@@ -69,7 +69,9 @@ const complete = (method: string, path: string, operation: Operation): void => {
     operation.requestBody.content = { [MERGE_PATCH]: operation.requestBody.content['application/json'] };
   for (const status of refusalsOf(method, path, operation)) operation.responses[status] ??= refusal(status);
   if (operation['x-public'] === true) operation.security = [];
-  for (const [status, response] of Object.entries(operation.responses)) operation.responses[status] = withStatusHeaders(status, response, !isProbe(path));
+  if (operation['x-deprecated']) operation['deprecated'] = true;
+  for (const [status, response] of Object.entries(operation.responses))
+    operation.responses[status] = withStatusHeaders(status, response, { isLimited: !isProbe(path), isDeprecated: operation['deprecated'] === true });
   operation['description'] = [operation['description'], describe({ method, operation })].filter(Boolean).join(' ');
   withExamples(operation);
 };

@@ -36,8 +36,7 @@ const stringLimits = (schema: Json): Json => {
 };
 
 /** Other programs know units by their UCUM codes. */
-const withUcum = (schema: Json): Json =>
-  typeof schema['x-unit'] === 'string' ? { ...schema, 'x-ucum': ucumOfUnit(schema['x-unit'] as UnitSymbol) } : schema;
+const withUcum = (schema: Json): Json => (typeof schema['x-unit'] === 'string' ? { ...schema, 'x-ucum': ucumOfUnit(schema['x-unit'] as UnitSymbol) } : schema);
 
 const tidySchema = (plain: Json): Json => {
   const schema = withUcum(plain);
@@ -177,10 +176,18 @@ const LIMIT_HEADERS = (): Record<string, Json> => ({
   'RateLimit-Policy': header('The limits that count for this request', 200, '"garden";q=600;w=60'),
 });
 
+/** What every answer of an operation says that will go away (RFC 9745, RFC 8594). */
+const DEPRECATION_HEADERS: Record<string, Json> = {
+  Deprecation: header('Since when it is advised against', 40, '@1777593600'),
+  Sunset: header('When it goes', 40, 'Sat, 31 Oct 2026 00:00:00 GMT'),
+  Link: header('What to use instead (relation "deprecation"), beside other links', 2000, '</v1/docs#deprecation>; rel="deprecation"; type="text/html"'),
+};
+
 /** Adds to each answer the headers that belong to its status. */
-export const withStatusHeaders = (status: string, response: Json, limited: boolean): Json => {
+export const withStatusHeaders = (status: string, response: Json, about: { isLimited: boolean; isDeprecated: boolean }): Json => {
   const extra = {
-    ...(limited && /^[24]/.test(status) ? LIMIT_HEADERS() : {}),
+    ...(about.isLimited && /^[24]/.test(status) ? LIMIT_HEADERS() : {}),
+    ...(about.isDeprecated && status.startsWith('2') ? DEPRECATION_HEADERS : {}),
     ...(status === '429' || status === '503' ? { 'Retry-After': RETRY_AFTER } : {}),
     ...(status === '401' ? { 'WWW-Authenticate': header('How to say who is asking', SHORT * 20, 'Bearer realm="lathwork"') } : {}),
   };

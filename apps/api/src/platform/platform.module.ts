@@ -14,6 +14,7 @@ import { HealthController } from './health/health.controller.js';
 import { Readiness } from './health/readiness.js';
 import { ServingState } from './health/state.js';
 import { AnswersInterceptor } from './http/answers.interceptor.js';
+import { DeprecationInterceptor } from './http/deprecation.js';
 import { DocsController, PublishedDocument } from './http/docs.controller.js';
 import { RequestPipe } from './http/validate.js';
 import { Idempotency } from './idempotency/idempotency.js';
@@ -89,7 +90,8 @@ export class PlatformModule {
         ...SHARED,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: RequestPipe },
-        // The first interceptor is the outermost: no permit, no work.
+        // The first interceptor is the outermost: every answer tells what goes away; then, no permit, no work.
+        { provide: APP_INTERCEPTOR, useClass: DeprecationInterceptor },
         { provide: APP_INTERCEPTOR, useClass: LimitsInterceptor },
         { provide: APP_INTERCEPTOR, useClass: AnswersInterceptor },
       ],

@@ -3,6 +3,7 @@ import { ApiBody, ApiConsumes, ApiHeader, ApiOperation, ApiParam, ApiResponse } 
 import { Requires } from '../../platform/access/access.decorators.js';
 import type { OperationId } from '../../platform/access/pivot.js';
 import { MERGE_PATCH } from '../../platform/http/body.js';
+import { Deprecates, type Deprecated } from '../../platform/http/deprecation.js';
 import { WantsIfMatch } from '../../platform/http/etag.js';
 import { refusal, type RefusalStatus } from '../../platform/problems/refusals.js';
 import { S, type JsonSchema } from '../../platform/http/response-schema.js';
@@ -33,6 +34,8 @@ interface Operation {
   mediaType?: string;
   /** Statuses beyond those that follow from the rest. */
   problems?: readonly RefusalStatus[];
+  /** It will go away: since when it is advised against, when it goes, and where that is explained. */
+  deprecated?: Deprecated;
   /** What a 409 carries beyond a plain problem. */
   conflict?: JsonSchema;
 }
@@ -92,6 +95,7 @@ export const Operation = (method: Method, path: string, operation: Operation): M
     Requires(operation.id),
     ...bodyOf(operation, method),
     ...paramsOf(operation, path).map((name) => ApiParam({ name, schema: { type: 'string', maxLength: 60 } })),
+    ...(operation.deprecated ? [Deprecates(operation.deprecated)] : []),
     ...(operation.ifMatch ? [WantsIfMatch()] : []),
     ...(operation.creating
       ? [

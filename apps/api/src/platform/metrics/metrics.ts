@@ -61,6 +61,13 @@ export class Metrics {
     registers: this.registers,
   });
 
+  readonly deprecatedUses = new Counter({
+    name: 'lathwork_deprecated_requests_total',
+    help: 'Requests to operations that will go away',
+    labelNames: ['operation'],
+    registers: this.registers,
+  });
+
   readonly checks = new Gauge({
     name: 'lathwork_ready',
     help: '1 when the check of readiness holds, else 0',
