@@ -1,10 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { SCOPES, type Scope } from '../../apps/api/src/platform/access/scopes.js';
+import { DocumentSources } from '../../apps/api/src/domains/documents/document-sources.js';
+import { Database } from '../../apps/api/src/platform/database/database.js';
 import { PURPOSES } from '../../apps/api/src/domains/privacy/purposes.js';
 import { startApi, type TestApi, type TestGarden, type TestPerson } from '../support/api-app.js';
-import { cold, make } from '../support/example-requests.js';
+import { cold, firstBuild, make } from '../support/example-requests.js';
 import type { HttpClient } from '../support/http-client.js';
 import { asAdmin } from '../support/people.js';
+import { computeByHand } from '../support/transfer.js';
 
 let api: TestApi;
 let garden: TestGarden;
@@ -298,5 +301,25 @@ describe('who gave a thing', () => {
     const rows = await asAdmin<{ text: string }>(api, 'SELECT details::text AS text FROM stock_items');
     expect(rows.some(({ text }) => text.includes('donorSealed'))).toBe(true);
     for (const { text } of rows) expect(text).not.toMatch(/Oldfield|Marjoram/);
+  });
+});
+
+describe('a name on paper', () => {
+  it('E2: stands there with consent only; without it the garden has drawn the plan', async () => {
+    const person = await api.person(garden.gardenId, ['member']);
+    const site = await make(person.http, '/v1/sites', place());
+    const { structure, wishes, crew, budget } = firstBuild();
+    const shelter = await make(person.http, '/v1/structures', { name: 'On paper', ...structure });
+    const build = await make(person.http, '/v1/builds', { name: 'On paper', siteId: site.id, structureId: shelter.id, wishes, crew, budget });
+    const { id: planId } = (await person.http.post('/v1/plans', { buildId: build.id })).body as { id: string };
+    await computeByHand(api, [planId]);
+    const options = { kind: 'planBook', language: 'en', paper: 'a4', units: 'metric' } as const;
+    const drawnBy = async (): Promise<string> =>
+      (await api.get(Database).readSnapshot({ gardenId: garden.gardenId }, (db) => api.get(DocumentSources).requestFor(db, planId, options))).names.drawnBy;
+    expect(await drawnBy()).toBe('Yarrow plot');
+    await agree(person.http, 'nameOnPrint');
+    expect(await drawnBy()).toBe(`Person ${person.memberId.slice(-4)}`);
+    await takeBack(person.http, 'nameOnPrint');
+    expect(await drawnBy()).toBe('Yarrow plot');
   });
 });

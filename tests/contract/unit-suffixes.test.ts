@@ -8,6 +8,7 @@ type Json = Record<string, unknown>;
 /** Names of plain counts, versions and dimensionless factors: everything else that is a number must say its unit. */
 const WITHOUT_UNIT = new Set([
   'schemaVersion',
+  'wordingVersion',
   'version',
   'revision',
   'attempt',
