@@ -4,6 +4,7 @@ import { ClimateModule } from './domains/climate/climate.module.js';
 import { DocumentsModule } from './domains/documents/documents.module.js';
 import { GardensModule } from './domains/gardens/gardens.module.js';
 import { HistoryModule } from './domains/history/history.module.js';
+import { HooksModule } from './domains/hooks/hooks.module.js';
 import { JobsModule } from './domains/jobs/jobs.module.js';
 import { PeopleModule } from './domains/people/people.module.js';
 import { PhotosModule } from './domains/photos/photos.module.js';
@@ -32,6 +33,7 @@ const DOMAINS: Type[] = [
   PhotosModule,
   DocumentsModule,
   JobsModule,
+  HooksModule,
   HistoryModule,
   TransferModule,
   SpendingModule,

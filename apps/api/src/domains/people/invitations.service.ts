@@ -12,6 +12,7 @@ import { Outbox } from '../../platform/mail/outbox.js';
 import { fail } from '../../platform/problems/problem.js';
 import { Throttle, usedUp } from '../../platform/throttle/throttle.js';
 import { must } from '../shared/change.js';
+import { emit } from '../shared/events.js';
 import { accountOf, NOBODY } from './account-scope.js';
 import { AccountsRepository } from './accounts.repository.js';
 import { toInvitationResponse, type InvitationDto, type RedeemInvitationDto } from './invitations.dto.js';
@@ -105,6 +106,7 @@ export class InvitationsService {
       if (!(await invitations.accept(db, there.id, member.id))) fail('code-of-mail-invalid');
       const as = { ...actor, gardenId, memberId: member.id, principalId: member.id };
       await audit(db, as, { action: 'member.join', objectType: 'member', objectId: member.id, after: { roles: member.roles } });
+      await emit(db, gardenId, { type: 'member.joined', object: 'member', id: member.id, version: member.version });
       return { gardenId, memberId: member.id, roles: member.roles };
     });
     await throttle.forgive('invitation', accountId);
