@@ -4,8 +4,7 @@ import { CurrentActor } from '../../platform/access/access.decorators.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { PageQuery, type Page } from '../../platform/http/page.js';
 import { Operation } from '../shared/operation.js';
-import { ConsentDto, ConsentEntrySchema, ConsentSchema, ConsentsSchema, WithdrawalDto, type ConsentState } from './consents.dto.js';
-import type { ConsentRecord } from './consents.repository.js';
+import { ConsentDto, ConsentEntrySchema, ConsentSchema, ConsentsSchema, WithdrawalDto, type ConsentEntry, type ConsentState } from './consents.dto.js';
 import { ConsentsService } from './consents.service.js';
 
 @ApiTags('members')
@@ -41,7 +40,7 @@ export class ConsentsController {
     answer: ConsentEntrySchema,
     page: true,
   })
-  history(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<Omit<ConsentRecord, 'memberId'>>> {
+  history(@CurrentActor() actor: Actor, @Query() query: PageQuery): Promise<Page<ConsentEntry>> {
     return this.consents.history(actor, query);
   }
 }

@@ -56,4 +56,7 @@ export const toStates = (newest: readonly ConsentRecord[]): ConsentState[] =>
     };
   });
 
-export const toEntry = ({ id, purpose, given, wording, at }: ConsentRecord): Omit<ConsentRecord, 'memberId'> => ({ id, purpose, given, wording, at });
+/** One line of what somebody agreed to and took back. */
+export type ConsentEntry = Omit<ConsentRecord, 'memberId'>;
+
+export const toEntry = ({ id, purpose, given, wording, at }: ConsentRecord): ConsentEntry => ({ id, purpose, given, wording, at });

@@ -34,7 +34,10 @@ export interface GardenEvent {
 export const emit = async (db: Db, gardenId: string, ...events: readonly GardenEvent[]): Promise<void> => {
   if (events.length === 0) return;
   const types = [...new Set(events.map(({ type }) => type as string))];
-  const hooks = await db.webhook.findMany({ where: { state: 'active', removedAt: null, eventTypes: { hasSome: types } }, select: { id: true, eventTypes: true } });
+  const hooks = await db.webhook.findMany({
+    where: { state: 'active', removedAt: null, eventTypes: { hasSome: types } },
+    select: { id: true, eventTypes: true },
+  });
   const rows = events.map((event) => ({ gardenId, id: newId(), type: event.type, objectType: event.object, objectId: event.id, objectVersion: event.version }));
   await db.hookEvent.createMany({ data: rows });
   const deliveries = rows.flatMap((row) =>
