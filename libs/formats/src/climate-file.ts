@@ -55,7 +55,9 @@ export interface MonthRecord extends ClimateMonthInputs {
   windMPerS: number | null;
   relativeHumidityFrac: number | null;
   /** Sun on the flat of the month's mean day. */
-  globalMJPerM2: number | null;
+  radiationMJPerM2: number | null;
+  /** Spread of the month's nights about their mean; never the spread from year to year. */
+  nightDeviationK: number | null;
   /** The lowest and highest temperature ever met in this month within the period. */
   recordMinC: number | null;
   recordMaxC: number | null;
@@ -69,6 +71,9 @@ export interface MonthlyFile {
   source: FileSource;
   /** January to December. */
   months: MonthRecord[];
+  /** Mean of the coldest night of each year, where the file has it. */
+  annualExtremeMinC: number | null;
+  annualExtremeMinYearsCount: number | null;
   /** The months by year where the file has them (a historic station), else empty. */
   series: YearMonth[];
 }

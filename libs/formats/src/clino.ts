@@ -36,7 +36,13 @@ const WANTED: readonly Wanted[] = [
   { code: '22', name: /Maximum/i, row: 'Max', figure: 'recordMaxC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMaxC, temperature: true },
   { code: '23', name: /Minimum/i, row: 'Min', figure: 'recordMinC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMinC, temperature: true },
 ];
-const UNITS: Record<string, readonly string[]> = { hours: ['hours', 'hour', 'h'], Deg_C: ['deg_c', 'degc', 'c'], hPa: ['hpa'], mm: ['mm'], count: ['count', 'days'] };
+const UNITS: Record<string, readonly string[]> = {
+  hours: ['hours', 'hour', 'h'],
+  Deg_C: ['deg_c', 'degc', 'c'],
+  hPa: ['hpa'],
+  mm: ['mm'],
+  count: ['count', 'days'],
+};
 
 const ANGLE = /^(\d{1,3})\|(\d{1,2})\|(\d{1,2}(?:\.\d+)?)\|([NSEW])$/;
 /** Degrees of "53|18|24|N"; null where it is not of that form. */
@@ -103,7 +109,10 @@ class Clino implements LineParser {
     const swapped = /[EW]\s*$/.test(fields[1] ?? '') && /[NS]\s*$/.test(fields[2] ?? '');
     const at = coordinatesOf(swapped ? { latitudeDeg: longitudeDeg, longitudeDeg: latitudeDeg } : { latitudeDeg, longitudeDeg }, line, this.context);
     const height = fields[3] ?? '';
-    const elevationM = height === '' ? null : this.reader.within(this.reader.number(height, { line, column: 'Station_Height' }), LIMITS.elevationM, { line, column: 'Station_Height' });
+    const elevationM =
+      height === ''
+        ? null
+        : this.reader.within(this.reader.number(height, { line, column: 'Station_Height' }), LIMITS.elevationM, { line, column: 'Station_Height' });
     this.stationLine = line;
     if (at) this.place = { stationId: tidyName(fields[0] ?? '', 40), stationName: this.name, country: this.country, ...at, elevationM, zoneH: null };
   }
@@ -115,21 +124,37 @@ class Clino implements LineParser {
     this.wanted = WANTED.filter((w) => w.code === code && w.name.test(name.replaceAll(' ', '_')));
     for (const w of this.wanted)
       if (!UNITS[w.unit]?.includes(unit)) {
-        this.context.faults.add({ line, column: 'Units', code: 'unknown-unit', message: `${shown(name, 60)} is in "${shown(unit)}", not in ${w.unit}`, remedy: 'Send the file as it was published.' });
+        this.context.faults.add({
+          line,
+          column: 'Units',
+          code: 'unknown-unit',
+          message: `${shown(name, 60)} is in "${shown(unit)}", not in ${w.unit}`,
+          remedy: 'Send the file as it was published.',
+        });
         this.wanted = [];
       }
   }
 
   private row(fields: readonly string[], line: number): void {
     if (fields.length < 16) {
-      this.context.faults.add({ line, code: 'field-count', message: `${fields.length} fields where a row has 17`, remedy: 'Look whether the line is cut off.' });
+      this.context.faults.add({
+        line,
+        code: 'field-count',
+        message: `${fields.length} fields where a row has 17`,
+        remedy: 'Look whether the line is cut off.',
+      });
       return;
     }
     const kind = fields[2] ?? '';
     if (kind === 'NOY' && this.wanted.some((w) => w.figure === 'tMinC' || w.figure === 'tMaxC')) this.years(fields);
     for (const wanted of this.wanted.filter((w) => w.row === kind)) {
       if (this.filled.has(wanted.figure)) {
-        this.context.faults.add({ line, code: 'duplicate-row', message: `${wanted.row} of parameter ${wanted.code} stands twice`, remedy: 'Send the file as it was published.' });
+        this.context.faults.add({
+          line,
+          code: 'duplicate-row',
+          message: `${wanted.row} of parameter ${wanted.code} stands twice`,
+          remedy: 'Send the file as it was published.',
+        });
         continue;
       }
       this.filled.add(wanted.figure);
@@ -164,12 +189,23 @@ class Clino implements LineParser {
   end(at: { cutOff: boolean; lastGoodLine: number }): MonthlyFile | null {
     const { faults } = this.context;
     if (!this.place) {
-      if (faults.count === 0) faults.add({ line: 0, code: 'missing-header', message: 'no station with WMO_Number, Latitude and Longitude', remedy: 'Send the single-station file as it was published.' });
+      if (faults.count === 0)
+        faults.add({
+          line: 0,
+          code: 'missing-header',
+          message: 'no station with WMO_Number, Latitude and Longitude',
+          remedy: 'Send the single-station file as it was published.',
+        });
       return null;
     }
     const inBlock = this.expect !== null || (this.wanted.length > 0 && this.wanted.some((w) => !this.filled.has(w.figure)));
     if (inBlock)
-      faults.add({ line: at.lastGoodLine, code: 'truncated', message: `the file ends within a block of figures, after line ${at.lastGoodLine}`, remedy: 'Send the whole file again.' });
+      faults.add({
+        line: at.lastGoodLine,
+        code: 'truncated',
+        message: `the file ends within a block of figures, after line ${at.lastGoodLine}`,
+        remedy: 'Send the whole file again.',
+      });
     judgeMonths(this.months, this.lines, this.context);
     judgeTemperatures(this.place, this.months, this.context);
     judgeStationNumber(this.place, this.stationLine, this.context);
@@ -187,6 +223,8 @@ class Clino implements LineParser {
         statements: [],
       },
       months: this.months,
+      annualExtremeMinC: null,
+      annualExtremeMinYearsCount: null,
       series: [],
     };
   }

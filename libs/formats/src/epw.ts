@@ -41,7 +41,16 @@ const FIELDS: readonly EpwField[] = [
 const FOREIGN_MISSING = new Set([-999, -9999, -9900]);
 const NEEDED_FIELDS = 22;
 const MOST_FIELDS = 36;
-const KEYWORDS = ['LOCATION', 'DESIGN CONDITIONS', 'TYPICAL/EXTREME PERIODS', 'GROUND TEMPERATURES', 'HOLIDAYS/DAYLIGHT SAVING', 'COMMENTS 1', 'COMMENTS 2', 'DATA PERIODS'];
+const KEYWORDS = [
+  'LOCATION',
+  'DESIGN CONDITIONS',
+  'TYPICAL/EXTREME PERIODS',
+  'GROUND TEMPERATURES',
+  'HOLIDAYS/DAYLIGHT SAVING',
+  'COMMENTS 1',
+  'COMMENTS 2',
+  'DATA PERIODS',
+];
 
 /** Latitude, longitude, zone and height of a LOCATION line: at their places, or, where a field was put in, the last four numbers. */
 const locationNumbers = (fields: readonly string[]): number[] | null => {
@@ -80,7 +89,12 @@ class Epw implements LineParser {
     if (text.trim() === '') return true;
     const fields = fieldsOf(text);
     if (!fields) {
-      this.context.faults.add({ line: number, code: 'unclosed-quote', message: 'a quoted field is not closed on its line', remedy: 'Close the quote, or look whether the line is cut off.' });
+      this.context.faults.add({
+        line: number,
+        code: 'unclosed-quote',
+        message: 'a quoted field is not closed on its line',
+        remedy: 'Close the quote, or look whether the line is cut off.',
+      });
       return true;
     }
     if (!this.inRows && !/^\d{4}$/.test(fields[0] ?? '')) return this.header(fields, number);
@@ -94,12 +108,24 @@ class Epw implements LineParser {
     else if (word === 'GROUND TEMPERATURES') this.groundTemperatures(fields);
     else if (word === 'DATA PERIODS') return this.periods(fields, line);
     else if (word === 'DESIGN CONDITIONS') {
-      if (fields.slice(2).some((x) => x !== '')) this.context.remarks.add('design-conditions-left-out', 'design conditions in the header are licensed and are not kept', { line });
+      if (fields.slice(2).some((x) => x !== ''))
+        this.context.remarks.add('design-conditions-left-out', 'design conditions in the header are licensed and are not kept', { line });
     } else if (word === 'COMMENTS 1' || word === 'COMMENTS 2') {
-      const comment = tidyName(fields.slice(1).filter((x) => x !== '').join(', '), 300);
+      const comment = tidyName(
+        fields
+          .slice(1)
+          .filter((x) => x !== '')
+          .join(', '),
+        300,
+      );
       if (comment !== '') this.statements.push(comment);
     } else if (!KEYWORDS.some((k) => word.startsWith(k))) {
-      this.context.faults.add({ line, code: 'missing-header', message: `"${shown(word)}" is no header word of this format`, remedy: 'Send the file as it was published.' });
+      this.context.faults.add({
+        line,
+        code: 'missing-header',
+        message: `"${shown(word)}" is no header word of this format`,
+        remedy: 'Send the file as it was published.',
+      });
       return false;
     }
     return true;
@@ -108,7 +134,13 @@ class Epw implements LineParser {
   private location(fields: readonly string[], line: number): void {
     const numbers = locationNumbers(fields);
     if (!numbers) {
-      this.context.faults.add({ line, column: 'LOCATION', code: 'not-a-number', message: 'latitude, longitude, time zone and height are not four numbers', remedy: 'Correct the LOCATION line.' });
+      this.context.faults.add({
+        line,
+        column: 'LOCATION',
+        code: 'not-a-number',
+        message: 'latitude, longitude, time zone and height are not four numbers',
+        remedy: 'Correct the LOCATION line.',
+      });
       return;
     }
     const [latitudeDeg = 0, longitudeDeg = 0, zone = 0, elevation = 0] = numbers;
@@ -135,33 +167,60 @@ class Epw implements LineParser {
       const monthsC = set.slice(4).filter((x) => x !== null);
       if (typeof depthM === 'number' && monthsC.length === 12) this.ground.push({ depthM, monthsC });
     }
-    if (this.ground.length > 0) this.context.remarks.add('ground-temperatures', 'ground temperatures in the header are computed means down to the depth, under undisturbed ground');
+    if (this.ground.length > 0)
+      this.context.remarks.add('ground-temperatures', 'ground temperatures in the header are computed means down to the depth, under undisturbed ground');
   }
 
   private periods(fields: readonly string[], line: number): boolean {
     this.hasPeriods = true;
     const [periods, perHour] = [numberOf(fields[1] ?? ''), numberOf(fields[2] ?? '')];
     if (periods === 1 && perHour === 1) return true;
-    this.context.faults.add({ line, column: 'DATA PERIODS', code: 'not-hourly', message: `${shown(fields[1] ?? '')} data periods with ${shown(fields[2] ?? '')} rows an hour, where one with one row is read`, remedy: 'Send one period of hourly rows.' });
+    this.context.faults.add({
+      line,
+      column: 'DATA PERIODS',
+      code: 'not-hourly',
+      message: `${shown(fields[1] ?? '')} data periods with ${shown(fields[2] ?? '')} rows an hour, where one with one row is read`,
+      remedy: 'Send one period of hourly rows.',
+    });
     return false;
   }
 
   private startRows(line: number): boolean {
     this.inRows = true;
     const { faults } = this.context;
-    if (!this.place && faults.count === 0) faults.add({ line, column: 'LOCATION', code: 'missing-header', message: 'no LOCATION line stands before the rows', remedy: 'Send the file with its eight header lines.' });
-    if (!this.hasPeriods) faults.add({ line, column: 'DATA PERIODS', code: 'missing-header', message: 'no DATA PERIODS line stands before the rows', remedy: 'Send the file with its eight header lines.' });
+    if (!this.place && faults.count === 0)
+      faults.add({
+        line,
+        column: 'LOCATION',
+        code: 'missing-header',
+        message: 'no LOCATION line stands before the rows',
+        remedy: 'Send the file with its eight header lines.',
+      });
+    if (!this.hasPeriods)
+      faults.add({
+        line,
+        column: 'DATA PERIODS',
+        code: 'missing-header',
+        message: 'no DATA PERIODS line stands before the rows',
+        remedy: 'Send the file with its eight header lines.',
+      });
     return this.place !== null && this.hasPeriods;
   }
 
   private row(fields: readonly string[], line: number): boolean {
     const { faults, remarks } = this.context;
     if (fields.length < NEEDED_FIELDS || fields.length > MOST_FIELDS) {
-      faults.add({ line, code: 'field-count', message: `${fields.length} fields where a row has 35 (22 at the least)`, remedy: 'Look whether the line is cut off.' });
+      faults.add({
+        line,
+        code: 'field-count',
+        message: `${fields.length} fields where a row has 35 (22 at the least)`,
+        remedy: 'Look whether the line is cut off.',
+      });
       return true;
     }
     const minute = fields[4] ?? '';
-    if (minute !== '0' && minute !== '00' && minute !== '60') remarks.add('minute-field', `the minute field is "${shown(minute, 8)}": it is not used`, { line });
+    if (minute !== '0' && minute !== '00' && minute !== '60')
+      remarks.add('minute-field', `the minute field is "${shown(minute, 8)}": it is not used`, { line });
     const values: HourValues = {};
     for (const { at, name, missing, factor } of FIELDS) {
       const raw = fields[at] ?? '';
@@ -175,7 +234,8 @@ class Epw implements LineParser {
 
   end(at: { cutOff: boolean }): HourlyFile | null {
     if (!this.place) {
-      if (this.context.faults.count === 0) this.context.faults.add({ line: 1, code: 'missing-header', message: 'no LOCATION line', remedy: 'Send the whole file.' });
+      if (this.context.faults.count === 0)
+        this.context.faults.add({ line: 1, code: 'missing-header', message: 'no LOCATION line', remedy: 'Send the whole file.' });
       return null;
     }
     return this.year.finish(
@@ -187,8 +247,11 @@ class Epw implements LineParser {
           publisher: this.provider === '' ? 'not stated in the file' : this.provider,
           period: /(\d{4}\s*-\s*\d{4})/.exec(this.statements.join(' '))?.[1]?.replaceAll(' ', '') ?? null,
           kind: 'typicalYear',
-          licenceNote: 'Terms are those of the file\'s publisher: some forbid passing the file on. The figures are kept for this garden only.',
-          credit: [this.provider, ...this.statements].filter((s) => s !== '').join('; ').slice(0, 200),
+          licenceNote: "Terms are those of the file's publisher: some forbid passing the file on. The figures are kept for this garden only.",
+          credit: [this.provider, ...this.statements]
+            .filter((s) => s !== '')
+            .join('; ')
+            .slice(0, 200),
           statements: this.statements,
         },
         groundTemperatures: this.ground,

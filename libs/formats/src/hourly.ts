@@ -24,13 +24,16 @@ export const HOURLY_LIMITS: Record<HourlyValue, Limits> = {
   opaqueCloudFrac: { min: 0, max: 1 },
   snowDepthM: { min: 0, max: 30 },
   albedoFrac: { min: 0, max: 1 },
-  rainMm: { min: 0, max: 500 },
+  /** The most ever measured in an hour is some 305 mm (from memory). */
+  rainMm: { min: 0, max: 400 },
 };
 /** Amounts this little under zero are rounding of instruments and models, and are nothing. */
 const SMALLEST_NEGATIVE: Partial<Record<HourlyValue, number>> = { globalWPerM2: -5, beamNormalWPerM2: -5, diffuseWPerM2: -5, rainMm: -0.01 };
 const MOST_HUMIDITY_FRAC = 1.1;
 export const DEFAULT_MISSING_HOURS_LIMIT = 876;
 const GAPS_KEPT = 50;
+/** A typical year is made whole by its publisher: one that lacks more than its last day was cut off. */
+const LONGEST_TAIL_H = 24;
 
 export type HourValues = Partial<Record<HourlyValue, number | null>>;
 interface Row {
@@ -66,18 +69,42 @@ export class HourlyYear {
   add(at: { line: number; year: number | null; month: number; day: number; hourEnding: number }, values: HourValues): boolean {
     const { faults } = this.context;
     if (!this.isHour(at)) {
-      faults.add({ line: at.line, code: 'not-a-date', message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} is not an hour of the year`, remedy: 'Months run from 1 to 12, hours from 1 to 24, the hour being the one that ends.' });
+      faults.add({
+        line: at.line,
+        code: 'not-a-date',
+        message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} is not an hour of the year`,
+        remedy: 'Months run from 1 to 12, hours from 1 to 24, the hour being the one that ends.',
+      });
       return true;
     }
     const slot = slotOf(at.month, at.day, at.hourEnding);
     const before = this.rows.at(-1);
+    if (this.taken[slot] === 1 && this.rows.length >= SLOTS - 24) {
+      faults.add({
+        line: at.line,
+        code: 'too-many-rows',
+        message: `${this.rows.length} hours stand before this line, and a year has no more`,
+        remedy: 'Send one year.',
+      });
+      return false;
+    }
     if (this.taken[slot] === 1) {
-      faults.add({ line: at.line, code: 'duplicate-row', message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} stands twice`, remedy: 'Keep one row an hour; a year has no hour twice, clocks do not change.' });
-      return this.rows.length < SLOTS;
+      faults.add({
+        line: at.line,
+        code: 'duplicate-row',
+        message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} stands twice`,
+        remedy: 'Keep one row an hour; a year has no hour twice, clocks do not change.',
+      });
+      return true;
     }
     if (before && slot < before.slot) {
       if (this.turned || before.slot - slot < SLOTS / 12) {
-        faults.add({ line: at.line, code: 'not-in-order', message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} comes after a later hour`, remedy: 'Sort the rows by month, day and hour (not by year).' });
+        faults.add({
+          line: at.line,
+          code: 'not-in-order',
+          message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} comes after a later hour`,
+          remedy: 'Sort the rows by month, day and hour (not by year).',
+        });
         return true;
       }
       this.turned = true;
@@ -91,7 +118,14 @@ export class HourlyYear {
 
   private isHour(at: { month: number; day: number; hourEnding: number }): boolean {
     const days = at.month === 2 ? 29 : DAYS_IN_MONTH[at.month - 1];
-    return days !== undefined && at.day >= 1 && at.day <= days && at.hourEnding >= 1 && at.hourEnding <= 24 && [at.month, at.day, at.hourEnding].every(Number.isInteger);
+    return (
+      days !== undefined &&
+      at.day >= 1 &&
+      at.day <= days &&
+      at.hourEnding >= 1 &&
+      at.hourEnding <= 24 &&
+      [at.month, at.day, at.hourEnding].every(Number.isInteger)
+    );
   }
 
   private fit(name: HourlyValue, value: number | null, line: number): number | null {
@@ -106,12 +140,27 @@ export class HourlyYear {
       this.context.remarks.add('small-negative', 'a small negative amount was taken as nothing', { line, column: name });
       return 0;
     }
-    this.context.faults.add({ line, column: name, code: 'out-of-range', message: `${name} is ${value}, outside ${min} to ${max}`, remedy: 'Correct the figure, or look whether its unit is the one of the format.' });
+    // Published years hold a few hours of rain beyond any ever measured; the hour is left without a figure, not the year refused.
+    if (name === 'rainMm' && value > max) {
+      this.context.remarks.add('not-believed', `rain of ${value} mm in an hour was left out`, { line, column: name });
+      return null;
+    }
+    this.context.faults.add({
+      line,
+      column: name,
+      code: 'out-of-range',
+      message: `${name} is ${value}, outside ${min} to ${max}`,
+      remedy: 'Correct the figure, or look whether its unit is the one of the format.',
+    });
     return null;
   }
 
   /** The year, or null with a fault when too much of it is absent. */
-  finish(base: Omit<HourlyFile, 'kind' | 'hours' | 'slotsCount' | 'rowsReadCount' | 'missingHoursCount' | 'gaps' | 'missingValues' | 'sunOffset'>, placeLine: number, cutOff: boolean): HourlyFile | null {
+  finish(
+    base: Omit<HourlyFile, 'kind' | 'hours' | 'slotsCount' | 'rowsReadCount' | 'missingHoursCount' | 'gaps' | 'missingValues' | 'sunOffset'>,
+    placeLine: number,
+    cutOff: boolean,
+  ): HourlyFile | null {
     const { faults, remarks, options } = this.context;
     const slotsCount = this.leap ? SLOTS : SLOTS - 24;
     const missingHoursCount = slotsCount - this.rows.length;
@@ -120,8 +169,15 @@ export class HourlyYear {
       return null;
     }
     const gaps = this.gaps(slotsCount);
-    if (missingHoursCount > (options.missingHoursLimit ?? DEFAULT_MISSING_HOURS_LIMIT) && faults.count === 0) this.tooFew(missingHoursCount, gaps, cutOff);
-    if (missingHoursCount > 0) remarks.add('missing-hours', `${missingHoursCount} hours of the year are absent and stay so`, { line: gaps[0]?.afterLine ?? 0, count: missingHoursCount });
+    const tail = gaps.find((g) => g.afterLine === this.rows.at(-1)?.line);
+    const endsEarly = base.source.kind === 'typicalYear' && (tail?.hoursCount ?? 0) > LONGEST_TAIL_H;
+    if ((endsEarly || missingHoursCount > (options.missingHoursLimit ?? DEFAULT_MISSING_HOURS_LIMIT)) && faults.count === 0)
+      this.tooFew(missingHoursCount, gaps, cutOff || endsEarly);
+    if (missingHoursCount > 0)
+      remarks.add('missing-hours', `${missingHoursCount} hours of the year are absent and stay so`, {
+        line: gaps[0]?.afterLine ?? 0,
+        count: missingHoursCount,
+      });
     if (this.leap) remarks.add('leap-day', 'the file has a 29 February: 8,784 hours');
     const hours = this.columns(slotsCount);
     const missingValues = this.missing();
@@ -132,8 +188,19 @@ export class HourlyYear {
     judgeTemperatures(base.place, monthsOfHours(hours), this.context);
     judgeHumidity(hours, this.context);
     const sunOffset = findSunOffset(hours, base.place, options.sunHeight);
-    if (sunOffset.offsetH === null && sunOffset.reason !== 'no-sun-function') remarks.add('sun-offset-unknown', `the sun could not be fitted to the radiation: ${sunOffset.reason}`);
-    return { kind: 'hourly', ...base, hours, slotsCount, rowsReadCount: this.rows.length, missingHoursCount, gaps: gaps.slice(0, GAPS_KEPT), missingValues, sunOffset };
+    if (sunOffset.offsetH === null && sunOffset.reason !== 'no-sun-function')
+      remarks.add('sun-offset-unknown', `the sun could not be fitted to the radiation: ${sunOffset.reason}`);
+    return {
+      kind: 'hourly',
+      ...base,
+      hours,
+      slotsCount,
+      rowsReadCount: this.rows.length,
+      missingHoursCount,
+      gaps: gaps.slice(0, GAPS_KEPT),
+      missingValues,
+      sunOffset,
+    };
   }
 
   private tooFew(missing: number, gaps: readonly HourlyGap[], cutOff: boolean): void {
@@ -142,8 +209,18 @@ export class HourlyYear {
     const endsEarly = last !== undefined && (cutOff || (tail?.afterLine === last.line && tail.hoursCount > missing / 2));
     this.context.faults.add(
       endsEarly
-        ? { line: last.line, code: 'truncated', message: `the file ends after line ${last.line}: ${missing} hours of the year are absent`, remedy: `Send the whole file again; line ${last.line} is the last good one.` }
-        : { line: gaps[0]?.afterLine ?? 0, code: 'not-a-year', message: `${missing} hours of the year are absent`, remedy: 'Send a file with a whole year of hours.' },
+        ? {
+            line: last.line,
+            code: 'truncated',
+            message: `the file ends after line ${last.line}: ${missing} hours of the year are absent`,
+            remedy: `Send the whole file again; line ${last.line} is the last good one.`,
+          }
+        : {
+            line: gaps[0]?.afterLine ?? 0,
+            code: 'not-a-year',
+            message: `${missing} hours of the year are absent`,
+            remedy: 'Send a file with a whole year of hours.',
+          },
     );
   }
 
@@ -183,7 +260,10 @@ export class HourlyYear {
   }
 
   private missing(): Record<HourlyValue, number> {
-    return Object.fromEntries(HOURLY_VALUES.map((v) => [v, this.values[v].reduce<number>((n, x) => n + (x === null ? 1 : 0), 0)])) as Record<HourlyValue, number>;
+    return Object.fromEntries(HOURLY_VALUES.map((v) => [v, this.values[v].reduce<number>((n, x) => n + (x === null ? 1 : 0), 0)])) as Record<
+      HourlyValue,
+      number
+    >;
   }
 
   private remarkValues(missing: Record<HourlyValue, number>): void {

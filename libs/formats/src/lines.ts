@@ -43,13 +43,14 @@ const codesToText = (codes: ArrayLike<number>, from: number, to: number): string
 };
 
 /** Length of the UTF-8 character that starts with this byte; 0 where none does. */
-const utf8Length = (first: number): number => (first < 0x80 ? 1 : first >= 0xc2 && first < 0xe0 ? 2 : first >= 0xe0 && first < 0xf0 ? 3 : first >= 0xf0 && first < 0xf5 ? 4 : 0);
+const utf8Length = (first: number): number =>
+  first < 0x80 ? 1 : first >= 0xc2 && first < 0xe0 ? 2 : first >= 0xe0 && first < 0xf0 ? 3 : first >= 0xf0 && first < 0xf5 ? 4 : 0;
 const LEAST = [0, 0, 0x80, 0x800, 0x10000];
 
 /** Strict UTF-8: null where the bytes are not UTF-8 (overlong forms and surrogates included). */
 const utf8Text = (bytes: Uint8Array): string | null => {
   let text = '';
-  for (let i = 0; i < bytes.length; ) {
+  for (let i = 0; i < bytes.length;) {
     const first = bytes[i] ?? 0;
     const length = utf8Length(first);
     if (length === 0 || i + length > bytes.length) return null;
@@ -97,7 +98,9 @@ export class LineReader {
   private rest: Uint8Array[] = [];
   private restLength = 0;
   private afterCr = false;
+  private readonly head: number[] = [];
   private headChecked = false;
+  private fedCount = 0;
   private wanted = true;
 
   constructor(
@@ -109,11 +112,29 @@ export class LineReader {
   push(chunk: Uint8Array): boolean {
     if (!this.open || chunk.length === 0) return this.open;
     this.bytesCount += chunk.length;
-    if (this.bytesCount > this.limits.bytesLimit) return this.stop('too-large', `the file is larger than ${this.limits.bytesLimit} bytes`, 'Cut the file to one station and one year, or ask for a larger limit.');
+    if (this.bytesCount > this.limits.bytesLimit)
+      return this.stop(
+        'too-large',
+        `the file is larger than ${this.limits.bytesLimit} bytes`,
+        'Cut the file to one station and one year, or ask for a larger limit.',
+      );
+    if (this.headChecked) return this.feed(chunk);
+    this.head.push(...chunk.subarray(0, HEAD_BYTES));
+    if (this.head.length < HEAD_BYTES) return true;
+    const rest = chunk.subarray(HEAD_BYTES);
+    return this.checkHead() && this.feed(Uint8Array.from(this.head)) && (rest.length === 0 || this.feed(rest));
+  }
+
+  private feed(chunk: Uint8Array): boolean {
     let from = 0;
     for (let i = 0; i < chunk.length && this.open; i++) {
       const byte = chunk[i];
-      if (byte === 0) return this.stop('not-text', `a zero byte at byte ${this.bytesCount - chunk.length + i + 1}: this is not a text file`, 'Save the data as plain text (CSV, UTF-8) and send that.');
+      if (byte === 0)
+        return this.stop(
+          'not-text',
+          `a zero byte at byte ${this.fedCount + i + 1}: this is not a text file`,
+          'Save the data as plain text (CSV, UTF-8) and send that.',
+        );
       if (byte !== LF && byte !== CR) {
         this.afterCr = false;
         continue;
@@ -127,13 +148,20 @@ export class LineReader {
     }
     if (this.open && from < chunk.length) this.keep(chunk.subarray(from));
     this.endedWithNewline = from === chunk.length;
+    this.fedCount += chunk.length;
     return this.open;
   }
 
   end(): void {
+    if (this.open && !this.headChecked && this.checkHead()) this.feed(Uint8Array.from(this.head));
     if (!this.open) return;
     if (this.restLength > 0) this.line(new Uint8Array(0));
     if (this.bytesCount === 0) this.stop('empty', 'the file is empty', 'Send the file again; an upload may have been cut off.');
+  }
+
+  /** False when the taker wanted no more lines. */
+  get readToEnd(): boolean {
+    return this.wanted;
   }
 
   private get open(): boolean {
@@ -149,9 +177,12 @@ export class LineReader {
     // A copy: the caller may fill the same buffer again.
     this.rest.push(piece.slice());
     this.restLength += piece.length;
-    if (!this.headChecked && this.restLength >= HEAD_BYTES) this.checkHead(this.joined(new Uint8Array(0)));
     if (this.restLength > this.limits.lineBytesLimit)
-      this.stop('line-too-long', `line ${this.linesCount + 1} is longer than ${this.limits.lineBytesLimit} bytes`, 'Send the file as it was published, with its line ends.');
+      this.stop(
+        'line-too-long',
+        `line ${this.linesCount + 1} is longer than ${this.limits.lineBytesLimit} bytes`,
+        'Send the file as it was published, with its line ends.',
+      );
   }
 
   private joined(last: Uint8Array): Uint8Array {
@@ -165,22 +196,26 @@ export class LineReader {
     return whole;
   }
 
-  private checkHead(head: Uint8Array): void {
+  /** Before any line is given: an archive's first bytes may hold a line end. */
+  private checkHead(): boolean {
     this.headChecked = true;
-    const known = notText(head);
-    if (known) this.stop('not-text', `this is ${known.name}, not a text file`, known.remedy);
-    else if ((head[0] === 0xff && head[1] === 0xfe) || (head[0] === 0xfe && head[1] === 0xff))
-      this.stop('wrong-encoding', 'the text is UTF-16', 'Save it as UTF-8 text (in a spreadsheet: "CSV UTF-8").');
+    const known = notText(Uint8Array.from(this.head));
+    if (known) return this.stop('not-text', `this is ${known.name}, not a text file`, known.remedy);
+    if ((this.head[0] === 0xff && this.head[1] === 0xfe) || (this.head[0] === 0xfe && this.head[1] === 0xff))
+      return this.stop('wrong-encoding', 'the text is UTF-16', 'Save it as UTF-8 text (in a spreadsheet: "CSV UTF-8").');
+    return true;
   }
 
   private line(last: Uint8Array): void {
     let bytes = this.joined(last);
     this.rest = [];
     this.restLength = 0;
-    if (!this.headChecked) this.checkHead(bytes);
-    if (this.fault) return;
     if (bytes.length > this.limits.lineBytesLimit) {
-      this.stop('line-too-long', `line ${this.linesCount + 1} is longer than ${this.limits.lineBytesLimit} bytes`, 'Send the file as it was published, with its line ends.');
+      this.stop(
+        'line-too-long',
+        `line ${this.linesCount + 1} is longer than ${this.limits.lineBytesLimit} bytes`,
+        'Send the file as it was published, with its line ends.',
+      );
       return;
     }
     if (this.linesCount === 0 && bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf) bytes = bytes.subarray(3);

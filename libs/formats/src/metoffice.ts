@@ -11,8 +11,7 @@ import { coordinatesOf, judgeTemperatures, unitAnswer } from './place.js';
  * `#` sunshine of an automatic sensor, a trailing "Provisional" is not final. The file is a series, not a normal: the means of
  * a stated run of years are taken here, from final figures only, and a month with too few years has no mean.
  */
-const HEADER = ['yyyy', 'mm', 'tmax', 'tmin', 'af', 'rain', 'sun'] as const;
-type Column = (typeof HEADER)[number];
+type Column = 'yyyy' | 'mm' | 'tmax' | 'tmin' | 'af' | 'rain' | 'sun';
 const NEEDED: readonly Column[] = ['yyyy', 'mm', 'tmax', 'tmin'];
 const UNITS: Partial<Record<string, string>> = { tmax: 'degc', tmin: 'degc', af: 'days', rain: 'mm', sun: 'hours' };
 const COLUMN_LIMITS: Record<'tmax' | 'tmin' | 'af' | 'rain' | 'sun', Limits> = {
@@ -83,7 +82,13 @@ class MetOffice implements LineParser {
     this.columns = text.trim().split(/\s+/);
     for (const column of NEEDED)
       if (!this.columns.includes(column))
-        this.context.faults.add({ line, column, code: 'missing-column', message: `there is no column ${column}`, remedy: 'Send the file as it was published.' });
+        this.context.faults.add({
+          line,
+          column,
+          code: 'missing-column',
+          message: `there is no column ${column}`,
+          remedy: 'Send the file as it was published.',
+        });
   }
 
   private units(words: readonly string[], line: number): void {
@@ -93,7 +98,13 @@ class MetOffice implements LineParser {
       const column = columns[i] ?? '';
       const unit = UNITS[column];
       if (unit !== undefined && word.toLowerCase() !== unit)
-        this.context.faults.add({ line, column, code: 'unknown-unit', message: `${column} is in "${shown(word)}", not in ${unit}`, remedy: 'Send the file as it was published.' });
+        this.context.faults.add({
+          line,
+          column,
+          code: 'unknown-unit',
+          message: `${column} is in "${shown(word)}", not in ${unit}`,
+          remedy: 'Send the file as it was published.',
+        });
     });
   }
 
@@ -110,13 +121,24 @@ class MetOffice implements LineParser {
     const provisional = /^provisional$/i.test(words.at(-1) ?? '');
     if (provisional) words.pop();
     if (words.length !== columns.length) {
-      faults.add({ line, code: 'field-count', message: `${words.length} figures where the header has ${columns.length}`, remedy: 'Look whether the line is cut off.' });
+      faults.add({
+        line,
+        code: 'field-count',
+        message: `${words.length} figures where the header has ${columns.length}`,
+        remedy: 'Look whether the line is cut off.',
+      });
       return;
     }
     const word = (column: Column): string => words[columns.indexOf(column)] ?? '---';
     const [year, month] = [Number(word('yyyy')), Number(word('mm'))];
     if (!/^\d{4}$/.test(word('yyyy')) || !/^\d{1,2}$/.test(word('mm')) || month < 1 || month > 12) {
-      faults.add({ line, column: 'mm', code: 'not-a-date', message: `"${shown(word('yyyy'))} ${shown(word('mm'))}" is not a year and a month`, remedy: 'Send the file as it was published.' });
+      faults.add({
+        line,
+        column: 'mm',
+        code: 'not-a-date',
+        message: `"${shown(word('yyyy'))} ${shown(word('mm'))}" is not a year and a month`,
+        remedy: 'Send the file as it was published.',
+      });
       return;
     }
     const before = this.seen.get(year * 12 + month);
@@ -135,7 +157,7 @@ class MetOffice implements LineParser {
       const raw = word(column);
       if (/^-{3}[*#$]*$/.test(raw)) return null;
       const at = { line: x.line, column };
-      const number = this.reader.number(raw.replace(/[*#$]+$/, ''), at);
+      const number = this.reader.number(raw.replace(/(?<![*#$])[*#$]+$/, ''), at);
       return this.reader.within(number === null ? null : column === 'tmax' || column === 'tmin' ? convert(number) : number, COLUMN_LIMITS[column], at);
     };
     if (x.provisional) this.provisionalCount++;
@@ -157,12 +179,26 @@ class MetOffice implements LineParser {
     const at = this.locations.findLast((l) => LATITUDE.test(l.text) && LONGITUDE.test(l.text));
     const [latitude, longitude] = [numberOf(LATITUDE.exec(at?.text ?? '')?.[1] ?? ''), numberOf(LONGITUDE.exec(at?.text ?? '')?.[1] ?? '')];
     if (!at || latitude === null || longitude === null) {
-      this.context.faults.add({ line: this.locations[0]?.line ?? 2, code: 'missing-header', message: 'no line gives "Lat" and "Lon"', remedy: 'Send the file as it was published.' });
+      this.context.faults.add({
+        line: this.locations[0]?.line ?? 2,
+        code: 'missing-header',
+        message: 'no line gives "Lat" and "Lon"',
+        remedy: 'Send the file as it was published.',
+      });
       return null;
     }
     const height = this.locations.findLast((l) => HEIGHT.test(l.text));
     const coordinates = coordinatesOf({ latitudeDeg: latitude, longitudeDeg: longitude }, at.line, this.context);
-    return coordinates && { stationId: null, stationName: this.name, country: 'United Kingdom', ...coordinates, elevationM: numberOf(HEIGHT.exec(height?.text ?? '')?.[1] ?? ''), zoneH: null };
+    return (
+      coordinates && {
+        stationId: null,
+        stationName: this.name,
+        country: 'United Kingdom',
+        ...coordinates,
+        elevationM: numberOf(HEIGHT.exec(height?.text ?? '')?.[1] ?? ''),
+        zoneH: null,
+      }
+    );
   }
 
   end(): MonthlyFile | null {
@@ -178,7 +214,8 @@ class MetOffice implements LineParser {
     const months = meansOfSeries(this.series, { fromYear, toYear, leastYears });
     const few = months.filter((m) => (m.yearsCount ?? 0) < leastYears).length;
     if (few > 0) remarks.add('few-years', `${few} months have fewer than ${leastYears} years within ${fromYear}-${toYear}`, { count: few });
-    if (this.provisionalCount > 0) remarks.add('provisional-left-out', 'provisional months are in the series and not in the means', { count: this.provisionalCount });
+    if (this.provisionalCount > 0)
+      remarks.add('provisional-left-out', 'provisional months are in the series and not in the means', { count: this.provisionalCount });
     const estimated = this.series.filter((r) => r.estimated).length;
     if (estimated > 0) remarks.add('estimated', 'months with an estimated figure', { count: estimated });
     judgeMonths(months, this.lastLineOfMonth, this.context);
@@ -197,6 +234,8 @@ class MetOffice implements LineParser {
         statements: this.locations.map((l) => tidyName(l.text, 200)),
       },
       months,
+      annualExtremeMinC: null,
+      annualExtremeMinYearsCount: null,
       series: this.series,
     };
   }

@@ -46,7 +46,12 @@ const judgeOrder = (row: NceiRow, column: string, list: readonly number[], falls
     });
 };
 
-const addDate = (into: FrostThreshold, kind: 'LST' | 'FST', column: string, x: { row: NceiRow; raw: string; chanceFrac: number; context: ParserContext }): void => {
+const addDate = (
+  into: FrostThreshold,
+  kind: 'LST' | 'FST',
+  column: string,
+  x: { row: NceiRow; raw: string; chanceFrac: number; context: ParserContext },
+): void => {
   const date = dateOf(x.raw, kind, x.chanceFrac);
   if (date) into[kind === 'LST' ? 'lastSpring' : 'firstAutumn'].push(date);
   else
@@ -63,7 +68,12 @@ const addDate = (into: FrostThreshold, kind: 'LST' | 'FST', column: string, x: {
 const inWholeDays = (t: FrostThreshold, row: NceiRow, context: ParserContext): void => {
   if (row.layout === '1981-2010' && t.seasons.some((s) => s.lengthD > 366)) for (const s of t.seasons) s.lengthD /= 10;
   if (t.seasons.some((s) => s.lengthD < 0 || s.lengthD > 366))
-    context.faults.add({ line: row.line, code: 'out-of-range', message: 'a frost-free season is not of 0 to 366 days', remedy: 'Send the file as it was published.' });
+    context.faults.add({
+      line: row.line,
+      code: 'out-of-range',
+      message: 'a frost-free season is not of 0 to 366 days',
+      remedy: 'Send the file as it was published.',
+    });
 };
 
 /** Codes for "no date", in any of the layouts. */
@@ -82,7 +92,9 @@ export const frostOf = (row: NceiRow, columns: readonly string[], context: Parse
     const raw = row.text(column);
     if (row.measurement(column) === 'V') into.frostAllYear = true;
     if (row.flagged(column) === 'none' || isNoValue(raw)) {
-      context.remarks.add('frost-date-absent', `${column}: the publisher gives no date${row.measurement(column) === 'V' ? ' (risk of frost all year)' : ''}`, { line: row.line });
+      context.remarks.add('frost-date-absent', `${column}: the publisher gives no date${row.measurement(column) === 'V' ? ' (risk of frost all year)' : ''}`, {
+        line: row.line,
+      });
       continue;
     }
     const chanceFrac = chance / 100;
@@ -96,9 +108,27 @@ export const frostOf = (row: NceiRow, columns: readonly string[], context: Parse
   for (const t of all) {
     inWholeDays(t, row, context);
     const name = `ANN-TMIN-PRB-T${Math.round(t.thresholdC * 1.8 + 32)}F`;
-    judgeOrder(row, `${name} (last)`, t.lastSpring.map((d) => d.day365), true, context);
-    judgeOrder(row, `${name} (first)`, t.firstAutumn.map((d) => d.day365), false, context);
-    judgeOrder(row, `${name} (season)`, t.seasons.map((s) => s.lengthD), true, context);
+    judgeOrder(
+      row,
+      `${name} (last)`,
+      t.lastSpring.map((d) => d.day365),
+      true,
+      context,
+    );
+    judgeOrder(
+      row,
+      `${name} (first)`,
+      t.firstAutumn.map((d) => d.day365),
+      false,
+      context,
+    );
+    judgeOrder(
+      row,
+      `${name} (season)`,
+      t.seasons.map((s) => s.lengthD),
+      true,
+      context,
+    );
   }
   return all.filter((t) => t.lastSpring.length + t.firstAutumn.length + t.seasons.length > 0 || t.frostAllYear);
 };

@@ -29,7 +29,6 @@ export class NceiRow {
     this.reader = new FieldReader(context.faults);
   }
 
-
   text(column: string): string {
     return this.table.field(this.fields, column);
   }
@@ -77,7 +76,9 @@ export class NceiRow {
       return 0;
     }
     if (this.completeness(variable) === 'P' || this.completeness(variable) === 'E')
-      this.context.remarks.add('few-years-behind', 'figures flagged provisional or estimated: fewer years than a standard normal asks for', { line: this.line });
+      this.context.remarks.add('few-years-behind', 'figures flagged provisional or estimated: fewer years than a standard normal asks for', {
+        line: this.line,
+      });
     if (this.layout === '1981-2010' && raw.includes('.')) {
       this.context.faults.add({
         line: this.line,
@@ -94,7 +95,10 @@ export class NceiRow {
   celsius(variable: string, limits: Limits): number | null {
     const value = this.value(variable, 10);
     const inCelsius = this.context.options.answers?.temperatureUnit === 'celsius';
-    return this.reader.within(value === null ? null : inCelsius ? rounded(value, 2) : celsiusOfFahrenheit(value), limits, { line: this.line, column: variable });
+    return this.reader.within(value === null ? null : inCelsius ? rounded(value, 2) : celsiusOfFahrenheit(value), limits, {
+      line: this.line,
+      column: variable,
+    });
   }
 
   kelvins(variable: string): number | null {

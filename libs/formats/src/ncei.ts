@@ -17,7 +17,7 @@ import { Table } from './table.js';
 const PUBLISHER = 'NOAA National Centers for Environmental Information';
 const LICENCE = 'Work of the U.S. Government, no copyright in the United States; the publisher asks to be named.';
 
-const countryOf = (name: string): string | null => /,\s.*\b([A-Z]{2})$/.exec(name)?.[1] ?? null;
+const countryOf = (name: string): string | null => (/,\s/.test(name) ? (/\b([A-Z]{2})$/.exec(name)?.[1] ?? null) : null);
 
 /** Things that both parsers need: the header, the station, and that there is only one. */
 class NceiTable {
@@ -115,7 +115,7 @@ const MONTHLY_VARIABLES = ['MLY-TMAX-NORMAL', 'MLY-TMIN-NORMAL', 'MLY-TAVG-NORMA
 class NceiMonthly implements LineParser {
   private readonly ncei: NceiTable;
   private readonly months: MonthRecord[] = emptyMonths();
-  private readonly lines: number[] = [];
+  private readonly lines: (number | undefined)[] = Array.from({ length: 12 }, () => undefined);
   private readonly years = new YearCounts();
 
   constructor(private readonly context: ParserContext) {
@@ -145,7 +145,12 @@ class NceiMonthly implements LineParser {
     }
     const at = Number(month) - 1;
     if (this.lines[at] !== undefined) {
-      this.context.faults.add({ line: row.line, code: 'duplicate-row', message: `month ${at + 1} stands on line ${this.lines[at]} already`, remedy: 'Keep one row a month.' });
+      this.context.faults.add({
+        line: row.line,
+        code: 'duplicate-row',
+        message: `month ${at + 1} stands on line ${this.lines[at]} already`,
+        remedy: 'Keep one row a month.',
+      });
       return;
     }
     this.lines[at] = row.line;
@@ -163,15 +168,41 @@ class NceiMonthly implements LineParser {
     };
   }
 
+  /** A by-station file has twelve rows; rows that are absent up to its end say that it was cut off. */
+  private judgeEnd(): void {
+    const last = Math.max(...this.lines.flatMap((line, m) => (line === undefined ? [] : [m])));
+    if (last === 11 || !Number.isFinite(last)) return;
+    const line = this.lines[last] ?? 0;
+    this.context.faults.add({
+      line,
+      code: 'truncated',
+      message: `the file ends after month ${last + 1} on line ${line}`,
+      remedy: 'Send the whole file again: it has a row for each month.',
+    });
+  }
+
   end(): MonthlyFile | null {
     const { faults } = this.context;
     const { place } = this.ncei;
     if (!place && faults.count === 0) faults.add({ line: 0, code: 'truncated', message: 'no row follows the header', remedy: 'Send the whole file.' });
     if (!place) return null;
-    judgeMonths(this.months, this.lines, this.context);
+    this.judgeEnd();
+    judgeMonths(
+      this.months,
+      this.lines.map((l) => l ?? 0),
+      this.context,
+    );
     judgeTemperatures(place, this.months, this.context);
     const period = periodOf(this.ncei.layout, this.years.all, this.years.standardWithFew);
-    return { kind: 'monthly', place, source: sourceOf('ncei-normals-monthly', period), months: this.months, series: [] };
+    return {
+      kind: 'monthly',
+      place,
+      source: sourceOf('ncei-normals-monthly', period),
+      months: this.months,
+      annualExtremeMinC: null,
+      annualExtremeMinYearsCount: null,
+      series: [],
+    };
   }
 }
 
@@ -192,7 +223,12 @@ class NceiAnnual implements LineParser {
     const row = this.ncei.row(text, number);
     if (!row) return true;
     if (this.row) {
-      this.context.faults.add({ line: number, code: 'duplicate-row', message: 'a second row of yearly figures', remedy: 'Send the by-station file of one station.' });
+      this.context.faults.add({
+        line: number,
+        code: 'duplicate-row',
+        message: 'a second row of yearly figures',
+        remedy: 'Send the by-station file of one station.',
+      });
       return false;
     }
     this.row = row;
@@ -222,12 +258,21 @@ class NceiAnnual implements LineParser {
       frost,
     };
     if (frost.length === 0 && file.tMeanC === null && file.tMinC === null && file.precipitationMm === null)
-      faults.add({ line: row.line, code: 'nothing-usable', message: 'neither frost dates nor temperatures nor rain of the year', remedy: 'Choose a station with a record of temperatures.' });
+      faults.add({
+        line: row.line,
+        code: 'nothing-usable',
+        message: 'neither frost dates nor temperatures nor rain of the year',
+        remedy: 'Choose a station with a record of temperatures.',
+      });
     return file;
   }
 }
 
-const headerLine = (head: readonly string[]): string[] => fieldsOf(head.find((l) => l.trim() !== '') ?? '') ?? [];
+/** A head that was cut within a quoted name still tells. */
+const headerLine = (head: readonly string[]): string[] => {
+  const first = head.find((l) => l.trim() !== '') ?? '';
+  return fieldsOf(first) ?? fieldsOf(`${first}"`) ?? [];
+};
 const isNcei = (names: readonly string[]): boolean => ['STATION', 'LATITUDE', 'LONGITUDE'].every((n) => names.includes(n));
 
 export const nceiMonthly: FormatDoor = {

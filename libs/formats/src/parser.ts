@@ -44,7 +44,7 @@ export const LIMITS = {
   daysD: { min: 0, max: 31 },
   windMPerS: { min: 0, max: 110 },
   frac: { min: 0, max: 1 },
-  dayMJPerM2: { min: 0, max: 50 },
+  dayMJPerM2: { min: 0, max: 45 },
   yearsCount: { min: 0, max: 400 },
   spreadK: { min: 0, max: 20 },
 } as const satisfies Record<string, Limits>;
@@ -62,7 +62,8 @@ export const emptyMonth = (): MonthRecord => ({
   frostDaysD: null,
   windMPerS: null,
   relativeHumidityFrac: null,
-  globalMJPerM2: null,
+  radiationMJPerM2: null,
+  nightDeviationK: null,
   recordMinC: null,
   recordMaxC: null,
   yearsCount: null,
@@ -81,7 +82,9 @@ export class FieldReader {
         ...at,
         code: 'not-a-number',
         message: `${at.column} is "${shown(raw)}", not a number`,
-        remedy: /^[-+]?\d+,\d+$/.test(raw) ? 'Write decimals with a point, not a comma.' : 'Correct the field, or leave it as the format writes a missing value.',
+        remedy: /^[-+]?\d+,\d+$/.test(raw)
+          ? 'Write decimals with a point, not a comma.'
+          : 'Correct the field, or leave it as the format writes a missing value.',
       });
     return value;
   }
@@ -102,7 +105,7 @@ export class FieldReader {
 
 /** True when no month has any temperature, sun or rain: then there is nothing to plan with. */
 export const nothingInMonths = (months: readonly MonthRecord[]): boolean =>
-  months.every((m) => m.tMaxC === null && m.tMinC === null && m.tMeanC === null && m.precipitationMm === null && m.globalMJPerM2 === null);
+  months.every((m) => m.tMaxC === null && m.tMinC === null && m.tMeanC === null && m.precipitationMm === null && m.radiationMJPerM2 === null);
 
 export const missingMonthsOf = (months: readonly MonthRecord[], key: keyof MonthRecord): number => months.filter((m) => m[key] === null).length;
 
@@ -118,7 +121,13 @@ export const judgeMonths = (months: readonly MonthRecord[], lines: readonly numb
       });
   });
   if (nothingInMonths(months))
-    context.faults.add({ line: 0, code: 'nothing-usable', message: 'no month has a temperature, rain or sun', remedy: 'Choose a station with a record of temperatures.' });
+    context.faults.add({
+      line: 0,
+      code: 'nothing-usable',
+      message: 'no month has a temperature, rain or sun',
+      remedy: 'Choose a station with a record of temperatures.',
+    });
   const missing = months.flatMap((m, i) => (m.tMaxC === null || m.tMinC === null ? [i + 1] : []));
-  if (missing.length > 0) context.remarks.add('missing-months', `no mean highest or lowest temperature for month ${missing.join(', ')}`, { count: missing.length });
+  if (missing.length > 0)
+    context.remarks.add('missing-months', `no mean highest or lowest temperature for month ${missing.join(', ')}`, { count: missing.length });
 };

@@ -142,7 +142,8 @@ export const judgeTemperatures = (
   if (answers?.temperatureUnit === undefined) {
     if (means.warmestMaxC > WARMEST_MONTH_MAX_C || means.warmestMinC > WARMEST_MONTH_MIN_C)
       askUnit(context, 'maybe-fahrenheit', `a month with a mean highest of ${means.warmestMaxC} and ${year}: warmer than any place in Celsius`);
-    else if (seaLevelC > along(WARMEST, place.latitudeDeg)) askUnit(context, 'maybe-fahrenheit', `${year} is warmer than any known place so far from the equator`);
+    else if (seaLevelC > along(WARMEST, place.latitudeDeg))
+      askUnit(context, 'maybe-fahrenheit', `${year} is warmer than any known place so far from the equator`);
     else if (seaLevelC < along(COLDEST, place.latitudeDeg)) askUnit(context, 'maybe-celsius', `${year} is colder than any known place there`);
   }
   const towardsSun = Math.sign(place.latitudeDeg) * means.julyLessJanuaryK;
@@ -160,7 +161,7 @@ export const judgeTemperatures = (
 /** Asks when the clock's zone and the longitude are hours apart. */
 export const judgeZone = (place: FilePlace, line: number, context: ParserContext): void => {
   if (place.zoneH === null || context.options.answers?.coordinates !== undefined) return;
-  const apart = Math.abs((((place.longitudeDeg / 15 - place.zoneH + 12) % 24) + 24) % 24 - 12);
+  const apart = Math.abs(((((place.longitudeDeg / 15 - place.zoneH + 12) % 24) + 24) % 24) - 12);
   if (apart > ZONE_MISFIT_H)
     context.faults.add({
       line,
@@ -198,7 +199,11 @@ export const judgeStationNumber = (place: FilePlace, line: number, context: Pars
   const [south, north, west, east] = box;
   const turns = [place.longitudeDeg, place.longitudeDeg + 360];
   if (place.latitudeDeg < south || place.latitudeDeg > north || !turns.some((x) => x >= west && x <= east))
-    context.remarks.add('station-number-elsewhere', `station number ${id} belongs to another part of the world than ${place.latitudeDeg}, ${place.longitudeDeg}`, { line });
+    context.remarks.add(
+      'station-number-elsewhere',
+      `station number ${id} belongs to another part of the world than ${place.latitudeDeg}, ${place.longitudeDeg}`,
+      { line },
+    );
 };
 
 /** Mean highest and lowest of each month from hours; a day counts when at least 22 of its hours are there. */

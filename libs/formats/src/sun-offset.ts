@@ -36,12 +36,24 @@ const sunnyHours = (hours: HourlyColumns): { sunny: SunnyHour[]; withRadiation: 
     if (g === null || typeof b !== 'number' || typeof d !== 'number') return;
     withRadiation++;
     if (g < LEAST_W_PER_M2 || b < LEAST_W_PER_M2) return;
-    sunny.push({ dayOfYear: dayOfYear(hours.month[i] ?? 1, hours.day[i] ?? 1), hourEnding: hours.hourEnding[i] ?? 12, globalWPerM2: g, beamWPerM2: b, diffuseWPerM2: d });
+    sunny.push({
+      dayOfYear: dayOfYear(hours.month[i] ?? 1, hours.day[i] ?? 1),
+      hourEnding: hours.hourEnding[i] ?? 12,
+      globalWPerM2: g,
+      beamWPerM2: b,
+      diffuseWPerM2: d,
+    });
   });
   return { sunny, withRadiation };
 };
 
-const unknown = (reason: SunOffset['reason'], hoursCount: number): SunOffset => ({ offsetH: null, residualWPerM2: null, residualMidHourWPerM2: null, hoursCount, reason });
+const unknown = (reason: SunOffset['reason'], hoursCount: number): SunOffset => ({
+  offsetH: null,
+  residualWPerM2: null,
+  residualMidHourWPerM2: null,
+  hoursCount,
+  reason,
+});
 
 export const findSunOffset = (hours: HourlyColumns, place: FilePlace, sunHeight: SunHeight | undefined): SunOffset => {
   const zoneH = place.zoneH;

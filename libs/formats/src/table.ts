@@ -40,7 +40,14 @@ export class Table {
       at.set(name, i);
     });
     for (const column of this.required)
-      if (!at.has(column)) faults.add({ line, column, code: 'missing-column', message: `there is no column ${column}`, remedy: 'Send the file as it was published, with its header line.' });
+      if (!at.has(column))
+        faults.add({
+          line,
+          column,
+          code: 'missing-column',
+          message: `there is no column ${column}`,
+          remedy: 'Send the file as it was published, with its header line.',
+        });
     this.at = at;
     return faults.count === 0;
   }
@@ -67,7 +74,12 @@ export class Table {
   private split(text: string, line: number): string[] | null {
     const fields = fieldsOf(text);
     if (!fields)
-      this.context.faults.add({ line, code: 'unclosed-quote', message: 'a quoted field is not closed on its line', remedy: 'Close the quote, or look whether the line is cut off.' });
+      this.context.faults.add({
+        line,
+        code: 'unclosed-quote',
+        message: 'a quoted field is not closed on its line',
+        remedy: 'Close the quote, or look whether the line is cut off.',
+      });
     return fields;
   }
 }

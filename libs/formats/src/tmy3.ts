@@ -58,14 +58,26 @@ class Tmy3 implements LineParser {
     const fields = fieldsOf(text) ?? [];
     const [zone, latitudeDeg, longitudeDeg, elevation] = [3, 4, 5, 6].map((i) => numberOf(fields[i] ?? ''));
     if (typeof zone !== 'number' || typeof latitudeDeg !== 'number' || typeof longitudeDeg !== 'number' || typeof elevation !== 'number') {
-      this.context.faults.add({ line, code: 'not-a-number', message: 'the first line is not id, name, state, time zone, latitude, longitude, height', remedy: 'Send the file with its station line.' });
+      this.context.faults.add({
+        line,
+        code: 'not-a-number',
+        message: 'the first line is not id, name, state, time zone, latitude, longitude, height',
+        remedy: 'Send the file with its station line.',
+      });
       return false;
     }
     const at = coordinatesOf({ latitudeDeg, longitudeDeg }, line, this.context);
     const zoneH = this.reader.within(zone, LIMITS.zoneH, { line, column: 'time zone' });
     const elevationM = this.reader.within(elevation, LIMITS.elevationM, { line, column: 'elevation' });
     if (!at || zoneH === null) return false;
-    this.place = { stationId: tidyName(fields[0] ?? '', 40), stationName: tidyName(`${fields[1] ?? ''}, ${fields[2] ?? ''}`), country: 'US', ...at, elevationM, zoneH };
+    this.place = {
+      stationId: tidyName(fields[0] ?? '', 40),
+      stationName: tidyName(`${fields[1] ?? ''}, ${fields[2] ?? ''}`),
+      country: 'US',
+      ...at,
+      elevationM,
+      zoneH,
+    };
     judgeStationNumber(this.place, line, this.context);
     return true;
   }
@@ -74,11 +86,23 @@ class Tmy3 implements LineParser {
     const date = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(this.table.field(fields, DATE));
     const time = /^(\d{1,2}):(\d{2})$/.exec(this.table.field(fields, TIME));
     if (!date || !time) {
-      this.context.faults.add({ line, column: date ? TIME : DATE, code: 'not-a-date', message: `"${shown(this.table.field(fields, date ? TIME : DATE))}" is not of the form ${date ? 'HH:MM' : 'MM/DD/YYYY'}`, remedy: 'Send the file as it was published.' });
+      this.context.faults.add({
+        line,
+        column: date ? TIME : DATE,
+        code: 'not-a-date',
+        message: `"${shown(this.table.field(fields, date ? TIME : DATE))}" is not of the form ${date ? 'HH:MM' : 'MM/DD/YYYY'}`,
+        remedy: 'Send the file as it was published.',
+      });
       return true;
     }
     if (time[2] !== '00') {
-      this.context.faults.add({ line, column: TIME, code: 'not-hourly', message: `${shown(time[0])} is not a full hour`, remedy: 'Send hourly rows that end at full hours.' });
+      this.context.faults.add({
+        line,
+        column: TIME,
+        code: 'not-hourly',
+        message: `${shown(time[0])} is not a full hour`,
+        remedy: 'Send hourly rows that end at full hours.',
+      });
       return true;
     }
     const values: HourValues = {};
@@ -94,7 +118,8 @@ class Tmy3 implements LineParser {
 
   end(at: { cutOff: boolean }): HourlyFile | null {
     if (!this.place) {
-      if (this.context.faults.count === 0) this.context.faults.add({ line: 1, code: 'missing-header', message: 'no station line', remedy: 'Send the whole file.' });
+      if (this.context.faults.count === 0)
+        this.context.faults.add({ line: 1, code: 'missing-header', message: 'no station line', remedy: 'Send the whole file.' });
       return null;
     }
     return this.year.finish(
