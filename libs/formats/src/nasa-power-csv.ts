@@ -10,7 +10,8 @@ import { Table } from './table.js';
 const BEGIN = '-BEGIN HEADER-';
 const END = '-END HEADER-';
 const LOCATION = /Latitude\s+(-?\d+(?:\.\d+)?)\s+Longitude\s+(-?\d+(?:\.\d+)?)/i;
-const ELEVATION = /Elevation .{0,120}=\s*(-?\d+(?:\.\d+)?)\s*meters/i;
+/** After the equals sign of the line that speaks of elevation. */
+const ELEVATION = /=\s{0,9}(-?\d{1,6}(?:\.\d{1,6})?)\s{0,9}meters/i;
 const PARAMETER = /^([A-Z][A-Z0-9_]{1,40})\s+(\S.{0,200})$/;
 const PERIOD = /\((\w+ \d{4}) ?- ?(\w+ \d{4})\)/;
 
@@ -47,7 +48,7 @@ class NasaPowerCsv implements LineParser {
   private headerLine(text: string, line: number): void {
     const place = LOCATION.exec(text);
     if (place) this.at = { latitudeDeg: Number(place[1]), longitudeDeg: Number(place[2]), line };
-    const height = ELEVATION.exec(text);
+    const height = /Elevation /i.test(text) ? ELEVATION.exec(text) : null;
     if (height) this.elevationM = numberOf(height[1] ?? '');
     const period = PERIOD.exec(text);
     if (period) this.period ??= powerPeriod(`${period[1]} - ${period[2]}`);

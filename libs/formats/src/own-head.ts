@@ -24,7 +24,7 @@ const KEYS = [
   'credit',
   'licence_note',
 ] as const;
-export const OWN_FIRST = /^"?format"?\s*,\s*"?(lathwork-(?:months|hours)-\d+)"?\s*,*\s*$/;
+export const OWN_FIRST = /^"?format"?\s*,\s*"?(lathwork-(?:months|hours)-\d+)"?[\s,]*$/;
 const REQUIRED = ['name', 'latitude_deg', 'longitude_deg', 'elevation_m', 'period', 'credit'] as const;
 
 export const ownFormatOf = (head: readonly string[]): string | null =>

@@ -31,7 +31,7 @@ const roundAway = (value: number, digits: number): number => {
 export const formatNumber = (value: number, digits = 0, marks: Separators = ENGLISH, groupFrom = 10_000): string => {
   const rounded = roundAway(finite(value), digits);
   const [whole = '0', part] = Math.abs(rounded).toFixed(digits).split('.');
-  const grouped = Math.abs(rounded) >= groupFrom ? whole.replace(/\B(?=(\d{3})+$)/g, marks.group) : whole;
+  const grouped = Math.abs(rounded) >= groupFrom ? whole.replace(/\B(?=(?:\d{3}){1,10}$)/g, marks.group) : whole;
   return `${rounded < 0 ? MINUS : ''}${grouped}${part === undefined ? '' : marks.decimal + part}`;
 };
 

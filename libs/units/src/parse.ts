@@ -85,7 +85,7 @@ const unitKey = (text: string): string =>
 
 type Read = { value: number } | { code: 'not-a-number' | 'ambiguous' };
 
-const SPLIT = /^([-+]?)\s*(\d[\d.,]*(?:[ -]+\d+\/\d+|\/\d+)?|\.\d+)\s*(.*)$/;
+const SPLIT = /^([-+]?)\s*(\d[\d.,]*(?:[ -]+\d+\/\d+|\/\d+)?|\.\d+)\s*(.*)$/s;
 
 /** A decimal point or comma, or groups of thousands. `1,234` may be either and is refused; `0,125` and `1,94` may not. */
 const readDecimal = (text: string): Read => {
@@ -105,7 +105,8 @@ const readNumber = (text: string): Read => {
   return below === 0 ? { code: 'not-a-number' } : { value: Number(mixed[1] ?? 0) + Number(mixed[2]) / below };
 };
 
-const FEET_INCHES = /^([-+]?)\s*(\d[\d.,]*)\s*(?:'|ft\.?|feet|foot)\s*-?\s*(\d[\d.,]*(?:[ -]+\d+\/\d+|\/\d+)?)\s*(?:"|in\.?|inch|inches)?$/i;
+/** On tidied text, where no two spaces follow each other. */
+const FEET_INCHES = /^([-+]?) ?(\d[\d.,]*) ?(?:'|ft\.?|feet|foot) ?-? ?(\d[\d.,]*(?:[ -]+\d+\/\d+|\/\d+)?) ?(?:"|in\.?|inch|inches)?$/i;
 
 const fault = (code: ParseFaultCode, asTyped: string, message: string): ParsedQuantity => ({ ok: false, code, asTyped, message });
 

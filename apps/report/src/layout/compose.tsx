@@ -265,9 +265,9 @@ export function composeBody(book: Book, heights: Heights): Composed {
 
 /** Headings in document order, for the bookmarks. */
 export const headingsOf = (body: string): string[] =>
-  [...body.matchAll(/<h[1-3][^>]*>([\s\S]*?)<\/h[1-3]>/g)].map((m) =>
+  [...body.matchAll(/<h[1-3][^<>]*>((?:(?!<\/?h[1-3])[\s\S])*)<\/h[1-3]>/g)].map((m) =>
     (m[1] ?? '')
-      .replace(/<[^>]*>/g, '')
+      .replace(/<[^<>]*>/g, '')
       .replace(/&lt;/g, '<')
       .replace(/&gt;/g, '>')
       .replace(/&quot;/g, '"')

@@ -1,8 +1,8 @@
 /** Text content of markup we made ourselves: what a reader will see, for the glyph check. */
 export function visibleText(html: string): string {
   return html
-    .replace(/<style[\s\S]*?<\/style>/g, '')
-    .replace(/<[^>]*>/g, ' ')
+    .replace(/<style(?:[^<]|<(?!\/?style))*<\/style>/g, '')
+    .replace(/<[^<>]*>/g, ' ')
     .replace(/&lt;/g, '<')
     .replace(/&gt;/g, '>')
     .replace(/&quot;/g, '"')

@@ -39,7 +39,8 @@ function runsOfNames(all: readonly string[], words: Words): string {
   // One long board from the pile may be cut as several; its tag is told once.
   const names = [...new Set(all)];
   const runs: string[][] = [];
-  const parted = (s: string): [string, string] => [/^.*?(?=\d*$)/.exec(s)?.[0] ?? s, /\d*$/.exec(s)?.[0] ?? ''];
+  const numberOf = (s: string): string => /(?<!\d)\d*$/.exec(s)?.[0] ?? '';
+  const parted = (s: string): [string, string] => [s.slice(0, s.length - numberOf(s).length), numberOf(s)];
   for (const name of names) {
     const last = runs.at(-1);
     const [stem, number] = parted(name);

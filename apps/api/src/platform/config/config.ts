@@ -196,7 +196,7 @@ interface Reader {
 
 /** Accounts, sessions and mail. */
 const peopleOf = ({ read, must }: Reader) => ({
-  publicOrigin: read('PUBLIC_ORIGIN')?.replace(/\/+$/, '') ?? null,
+  publicOrigin: read('PUBLIC_ORIGIN')?.replace(/(?<!\/)\/+$/, '') ?? null,
   sessionIdleMs: must('SESSION_IDLE_MIN') * 60_000,
   sessionLifeMs: must('SESSION_LIFE_H') * 3_600_000,
   gardensPerAccount: must('GARDENS_PER_ACCOUNT'),

@@ -8,7 +8,8 @@ export const fileNameOf = (text: string, ending: string): string => {
   const plain = [...text.normalize('NFC').replaceAll(UNFIT, '_')]
     .slice(0, LONGEST)
     .join('')
-    .replace(/^[\s.]+|[\s.]+$/g, '');
+    .replace(/^[\s.]+/, '')
+    .replace(/(?<![\s.])[\s.]+$/, '');
   return `${plain === '' ? 'file' : plain}.${ending}`;
 };
 

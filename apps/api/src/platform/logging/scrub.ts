@@ -1,6 +1,7 @@
 /** Names whose values never reach a log line, at whatever depth they stand; compared without case, dashes and underscores. */
 const HIDDEN_NAMES =
-  /^(authorization|cookie|setcookie|.*(password|passphrase|secret|token|credential)s?|(api)?keys?|.*code|idempotencykey|e?mails?|(mail)?address|phone|latitude(deg)?|longitude(deg)?|lat|lon|lng|coordinates|location|connectionstring|url|.*url|body|query|params|headers)$/;
+  /^(authorization|cookie|setcookie|(api)?keys?|idempotencykey|e?mails?|(mail)?address|phone|latitude(deg)?|longitude(deg)?|lat|lon|lng|coordinates|location|connectionstring|body|query|params|headers)$/;
+const HIDDEN_ENDINGS = /(?:password|passphrase|secret|token|credential)s?$|code$|url$/;
 /** Ids and counts under such a name tell nothing. */
 const HARMLESS_NAMES = /^(keyid|.*count|code|statuscode)$/;
 
@@ -13,7 +14,8 @@ const GIVE_AWAY: readonly [RegExp, string][] = [
   [/\blws?_[0-9A-Za-z]{8,60}/g, '[key]'],
   [/\bwhsec_[\w+/=-]{8,200}/g, '[secret]'],
   [/\b(Bearer|Basic) +[^\s"',]{1,300}/gi, '$1 [hidden]'],
-  [/[^\s"'<>()[\]{},;:=/]{1,80}@[^\s"'<>()[\]{},;:=/@]{1,80}\.[^\s"'<>()[\]{},;:=/@.]{2,24}/g, '[mail address]'],
+  // The search begins at the beginning of a word only, so that a long word is looked at once.
+  [/(?<![^\s"'<>()[\]{},;:=/@])[^\s"'<>()[\]{},;:=/@]+@[^\s"'<>()[\]{},;:=/@]+/g, '[mail address]'],
   // A number with three decimals or more is a place to within some hundred metres, or tells nobody anything.
   [/-?\b\d{1,3}\.\d{3,}/g, '[number]'],
 ];
@@ -22,7 +24,7 @@ export const scrubText = (text: string): string => GIVE_AWAY.reduce((so, [patter
 
 const isHidden = (name: string): boolean => {
   const plain = name.toLowerCase().replaceAll(/[-_]/g, '');
-  return HIDDEN_NAMES.test(plain) && !HARMLESS_NAMES.test(plain);
+  return (HIDDEN_NAMES.test(plain) || HIDDEN_ENDINGS.test(plain)) && !HARMLESS_NAMES.test(plain);
 };
 
 const MOST_DEPTH = 6;

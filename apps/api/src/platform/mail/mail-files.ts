@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Config } from '../config/config.js';
 
 /** The address that a message in a file went to, without a display name. */
-const recipientOf = (message: string): string => (/^To: *<?([^<>\r\n]+)>?\r?$/im.exec(message)?.[1] ?? '').trim().toLowerCase();
+const recipientOf = (message: string): string => (/^To: {0,4}<?([^<>\r\n]{1,320})>?\r?$/im.exec(message)?.[1] ?? '').trim().toLowerCase();
 
 /** Where mail is written into files because there is no mail server: takes away what went to one address. */
 export const forgetMailFiles = async ({ smtpUrl, mailDir }: Pick<Config, 'smtpUrl' | 'mailDir'>, address: string): Promise<void> => {

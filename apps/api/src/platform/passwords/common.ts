@@ -109,8 +109,8 @@ const plainLetters = (text: string): string => text.replaceAll(/[013457@$!]/g, (
 
 /** Signs in place of letters change nothing for whoever guesses; a digit at the end is an ending, not a letter. */
 const readings = (text: string): string[] => {
-  const end = /[\d!@#?.*_-]*$/.exec(text)?.[0] ?? '';
-  const bare = text.replace(/[!?.*]+$/, '');
+  const end = /(?<![\d!@#?.*_-])[\d!@#?.*_-]*$/.exec(text)?.[0] ?? '';
+  const bare = text.replace(/(?<![!?.*])[!?.*]+$/, '');
   return [text, bare, plainLetters(text), plainLetters(text.slice(0, text.length - end.length)) + end];
 };
 
