@@ -28,6 +28,11 @@ const startReport = async (): Promise<FakeReport> => {
     const chunks: Buffer[] = [];
     request.on('data', (chunk: Buffer) => chunks.push(chunk));
     request.on('end', () => {
+      // The API asks now and then whether the report app is well.
+      if (request.method !== 'POST') {
+        response.end('{}');
+        return;
+      }
       fake.asked.push({ request: JSON.parse(Buffer.concat(chunks).toString('utf8')) as DocumentRequest, authorization: request.headers.authorization });
       if (fake.answer === 'refuse') {
         response.writeHead(422, { 'Content-Type': 'application/problem+json' }).end(JSON.stringify({ title: 'A note without words', detail: 'x.y' }));

@@ -82,12 +82,11 @@ describe('signing up', () => {
       expect([email, (await signUp(email)).status]).toEqual([email, 400]);
   });
 
-  it('keeps a name with line breaks out of the headers and paragraphs of mail', async () => {
+  it('keeps a name with line breaks out of mail: it is refused, and nothing is sent', async () => {
     const email = newAddress();
-    await signUp(email, { name: 'Sorrel\r\nBcc: everybody@example.org\r\n\r\nClick here' });
-    const { raw, text } = await lastMailTo(api, email);
-    expect(raw).not.toMatch(/^Bcc:/im);
-    expect(text.split(/\r?\n/)[0]).toBe('Hello Sorrel Bcc: everybody@example.org Click here,');
+    const answer = await signUp(email, { name: 'Sorrel\r\nBcc: everybody@example.org\r\n\r\nClick here' });
+    expect([answer.status, (answer.body as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer)]).toEqual([400, ['/name']]);
+    expect(await mailTo(api, email)).toEqual([]);
   });
 
   it('API6: stops a script: so many an hour from one address, however many accounts', async () => {

@@ -170,8 +170,8 @@ export const ListField = (type: () => Class, size: { min?: number; max: number }
       const allowed = `${size.min ?? 0} to ${size.max} entries`;
       if (value.length < (size.min ?? 0) || value.length > size.max) return { code: 'wrong-length', detail: `The list must have ${allowed}.`, allowed };
       // The validator takes a list inside the list for more entries, and would find nothing wrong with an empty one.
-      const odd = value.findIndex((one) => typeof one !== 'object' || one === null || Array.isArray(one));
-      return odd < 0 ? null : { code: 'wrong-type', detail: `Entry ${odd} is not an object.` };
+      const odd = value.findIndex((one) => Array.isArray(one));
+      return odd < 0 ? null : { code: 'wrong-type', detail: `Entry ${odd} is a list where an object is wanted.` };
     }),
     ValidateNested({ each: true }),
     Type(type),
