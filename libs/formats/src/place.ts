@@ -73,7 +73,7 @@ export const coordinatesOf = (
   if (interchanged) context.remarks.add('coordinates-interchanged', 'latitude and longitude were interchanged as the sender asked', { line });
   const latitudeFits = Math.abs(place.latitudeDeg) <= 90;
   const longitudeFits = Math.abs(place.longitudeDeg) <= 180;
-  if (latitudeFits && longitudeFits) return place;
+  if (latitudeFits && longitudeFits) return { latitudeDeg: place.latitudeDeg, longitudeDeg: place.longitudeDeg };
   const swapWouldFit = !interchanged && Math.abs(place.longitudeDeg) <= 90 && Math.abs(place.latitudeDeg) <= 180;
   if (!latitudeFits && swapWouldFit && Math.abs(place.latitudeDeg) > 91)
     context.faults.add({

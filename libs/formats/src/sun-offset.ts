@@ -8,7 +8,8 @@ import { dayOfYear, rounded } from './csv.js';
  *   The minute field and the header are not asked: producers write 0, 00 and 60 for one and the same meaning.
  * Assumptions: the same rows count at every offset: sun and direct beam both over 100 W/m2, so that the half-lit hours of
  *   sunrise, whose mean height is not that of their middle, do not weigh.
- * Validity: at least 200 such hours; a misfit under a tenth of the mean global; not at the end of the range.
+ * Validity: at least 200 such hours; a misfit under a tenth of the mean global; at the end of the range only when the misfit
+ *   rises again beyond it.
  * References: typical years of the U.S. close at -0.5 h with 2 to 5 W/m2 whatever the minute field says; hourly files from
  *   satellites of one known producer close near +0.25 h.
  */
@@ -91,6 +92,7 @@ export const findSunOffset = (hours: HourlyColumns, place: FilePlace, sunHeight:
     hoursCount: sunny.length,
   };
   if (residual > WORST_SHARE * meanGlobal) return { ...found, offsetH: null, reason: 'does-not-close' };
-  if (Math.abs(offsetH) >= RANGE_H) return { ...found, offsetH: null, reason: 'at-the-edge' };
+  // A best value at the end of the range is a true one only when the misfit rises again beyond it: one older typical year closes at -1.
+  if (Math.abs(offsetH) >= RANGE_H && misfit(offsetH + Math.sign(offsetH) * FINE_H) <= residual) return { ...found, offsetH: null, reason: 'at-the-edge' };
   return { ...found, offsetH, reason: 'found' };
 };
