@@ -39,6 +39,8 @@ const FIELDS: readonly EpwField[] = [
 ];
 /** Codes for missing of other formats, met in files that were converted carelessly. */
 const FOREIGN_MISSING = new Set([-999, -9999, -9900]);
+const RAIN_HOURS_FIELD = 34;
+const RAIN_HOURS_MISSING = 99;
 const NEEDED_FIELDS = 22;
 const MOST_FIELDS = 36;
 const KEYWORDS = [
@@ -224,12 +226,20 @@ class Epw implements LineParser {
     const values: HourValues = {};
     for (const { at, name, missing, factor } of FIELDS) {
       const raw = fields[at] ?? '';
-      if (raw === '') continue;
+      if (raw === '' || (name === 'rainMm' && !this.isOneHour(fields))) continue;
       const value = this.reader.number(raw, { line, column: name });
       if (value === null || value >= missing || FOREIGN_MISSING.has(value)) continue;
       values[name] = name === 'airC' || name === 'dewPointC' ? this.toCelsius(value) : factor === 1 ? value : Math.round(value * factor * 1e6) / 1e6;
     }
     return this.year.add({ line, year: numberOf(fields[0] ?? ''), month: Number(fields[1]), day: Number(fields[2]), hourEnding: Number(fields[3]) }, values);
+  }
+
+  /** Rain of six hours or of a day stands in the row of its last hour: it is no hour's rain. */
+  private isOneHour(fields: readonly string[]): boolean {
+    const hours = numberOf(fields[RAIN_HOURS_FIELD] ?? '');
+    if (hours === null || hours <= 1 || hours >= RAIN_HOURS_MISSING) return true;
+    this.context.remarks.add('not-believed', 'rain of more than one hour in one row was left out', { column: 'rainMm' });
+    return false;
   }
 
   end(at: { cutOff: boolean }): HourlyFile | null {

@@ -75,7 +75,7 @@ export const REMARK_CODES = {
   'minute-field': 'the minute field is not used: the sun was fitted instead',
   'sun-offset-unknown': 'the sun could not be fitted to the radiation',
   'humidity-over-100': 'humidity above 100 per cent was taken as 100',
-  'not-believed': 'an amount beyond any ever measured was left out',
+  'not-believed': 'an amount that is not of one hour, or is beyond any ever measured, was left out',
   'small-negative': 'a small negative amount was taken as nothing',
   'trace-as-zero': 'an amount that the publisher rounds to nothing is zero',
   'provisional-left-out': 'provisional figures are kept in the series and left out of the means',

@@ -1,10 +1,9 @@
-import type { FileCount, ReadOptions, ReadResult } from './climate-file.js';
+import type { FileCount, FormatId, ReadOptions, ReadResult } from './climate-file.js';
 import { FORMAT_DOORS } from './doors.js';
 import { Faults, Remarks } from './faults.js';
 import { bytesOf, DEFAULT_BYTES_LIMIT, DEFAULT_LINE_BYTES_LIMIT, LineReader } from './lines.js';
 import type { LineParser } from './parser.js';
 import { doorOf, HEAD_LINES, unknownOf } from './recognise.js';
-import type { FormatId } from './climate-file.js';
 
 const DEFAULT_FAULTS_LIMIT = 50;
 const DEFAULT_PROGRESS_LINES = 1000;
@@ -83,7 +82,7 @@ export class ClimateReader {
     const stopped = this.faults.count > 0 && !this.lines.readToEnd;
     // A parser that was stopped early has seen no end of the file, so that its end cannot be judged.
     const file = this.lines.fault || stopped ? null : (this.parser?.end({ linesCount, cutOff, lastGoodLine: this.lastGoodLine }) ?? null);
-    if (cutOff && this.lastFaultyLine === linesCount && linesCount > 1 && !stopped)
+    if (cutOff && this.lastFaultyLine === linesCount && linesCount > 1 && !stopped && !this.faults.list.some((f) => f.code === 'truncated'))
       this.faults.add({
         line: this.lastGoodLine,
         code: 'truncated',

@@ -108,12 +108,20 @@ class Tmy3 implements LineParser {
     const values: HourValues = {};
     for (const [column, name, factor] of COLUMNS) {
       const raw = this.table.field(fields, column);
-      if (raw === '') continue;
+      if (raw === '' || (name === 'rainMm' && !this.isOneHour(fields))) continue;
       const value = this.reader.number(raw, { line, column });
       if (value === null || value <= MISSING) continue;
       values[name] = name === 'airC' || name === 'dewPointC' ? this.toCelsius(value) : factor === 1 ? value : Math.round(value * factor * 1e6) / 1e6;
     }
     return this.year.add({ line, year: Number(date[3]), month: Number(date[1]), day: Number(date[2]), hourEnding: Number(time[1]) }, values);
+  }
+
+  /** Rain of six hours or of a day stands in the row of its last hour: it is no hour's rain. */
+  private isOneHour(fields: readonly string[]): boolean {
+    const hours = this.table.field(fields, 'Lprecip quantity (hr)');
+    if (hours === '' || numberOf(hours) === 1 || numberOf(hours) === MISSING) return true;
+    this.context.remarks.add('not-believed', 'rain of more than one hour in one row was left out', { column: 'rainMm' });
+    return false;
   }
 
   end(at: { cutOff: boolean }): HourlyFile | null {
