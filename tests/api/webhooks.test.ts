@@ -41,8 +41,8 @@ const hook = async (changes: object = {}, of: TestGarden = garden): Promise<Hook
   const body = { url: `${receiver.url}/${newId()}`, eventTypes: EVENT_TYPES, description: 'notice board', ...changes };
   const answer = await of.http.post('/v1/webhooks', body);
   if (answer.status !== 201) throw new Error(JSON.stringify(answer.body));
-  const { webhook, secret } = answer.body as { webhook: { id: string }; secret: string };
-  return { id: webhook.id, secret, etag: answer.headers['etag'] as string };
+  const { id, secret } = answer.body as { id: string; secret: string };
+  return { id, secret, etag: answer.headers['etag'] as string };
 };
 const happen = (count = 1, of: TestGarden = garden): Promise<void> =>
   database.inTransaction(of.actor, (db) =>
@@ -349,7 +349,6 @@ describe('the log of deliveries', () => {
     const { id } = await hook();
     await happen();
     const waiting = await only(id);
-    expect((await garden.http.post(`/v1/webhooks/${id}/deliveries/${waiting.id}/redeliver`)).status).toBe(409);
     await deliverer.tick(new Date());
     const again = await garden.http.post(`/v1/webhooks/${id}/deliveries/${waiting.id}/redeliver`);
     expect([again.status, (again.body as Delivery).eventId, (again.body as Delivery).state]).toEqual([202, waiting.eventId, 'waiting']);
@@ -359,6 +358,19 @@ describe('the log of deliveries', () => {
       attempts: [{ outcome: 'delivered', status: 204 }],
     });
     expect(receiver.received.map(({ headers }) => headers['webhook-id'])).toEqual([waiting.eventId, waiting.eventId]);
+  });
+
+  it('A31: what still waits for its next try is tried at once', async () => {
+    receiver.answer = 500;
+    const { id } = await hook();
+    await happen();
+    for (const at of [new Date(), after(10_000)]) await deliverer.tick(at);
+    expect(await deliverer.tick(after(20_000))).toBe(0);
+    const { id: deliveryId } = await only(id);
+    receiver.answer = 204;
+    expect((await garden.http.post(`/v1/webhooks/${id}/deliveries/${deliveryId}/redeliver`)).status).toBe(202);
+    await deliverer.tick(new Date());
+    expect(await only(id)).toMatchObject({ id: deliveryId, state: 'delivered', attempts: [{ status: 500 }, { status: 500 }, { status: 204 }] });
   });
 
   it('A31: a test goes to one webhook alone, without its being asked for', async () => {

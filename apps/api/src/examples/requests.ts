@@ -188,6 +188,8 @@ export const REQUEST_EXAMPLES: Readonly<Record<string, Json>> = {
     ],
     remark: 'Built by five people on one weekend.',
   },
+  createWebhook: { url: 'https://notices.example/garden', eventTypes: ['plan.ready', 'plan.stale', 'document.ready'], description: 'board at the gate' },
+  updateWebhook: { eventTypes: ['plan.ready', 'plan.failed'] },
   exportGarden: { withFiles: false },
   createDocument: { planId: EXAMPLE_IDS.plan, kind: 'planBook', language: 'en', paper: 'letter', units: 'us' },
 };

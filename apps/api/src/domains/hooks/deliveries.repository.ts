@@ -110,6 +110,11 @@ export class DeliveriesRepository {
     return count === 1;
   }
 
+  /** What waits is due now, unless a sender has it in hand already. */
+  async hasten(db: Db, id: string): Promise<void> {
+    await db.webhookDelivery.updateMany({ where: { id, state: 'waiting', claimedUntil: null }, data: { nextAttemptAt: new Date() } });
+  }
+
   /** Nothing more is sent to a webhook that is switched off or gone. */
   async cancelAll(db: Db, webhookId: string): Promise<void> {
     const data = { state: 'cancelled', nextAttemptAt: null, claimedUntil: null, finishedAt: new Date() };

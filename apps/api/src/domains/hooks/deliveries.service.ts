@@ -61,15 +61,15 @@ export class DeliveriesService {
     });
   }
 
-  /** The same event under the same id once more: a receiver that has it already knows it again. */
+  /** The same event under the same id once more: a receiver that has it already knows it again. What still waits is tried at once. */
   redeliver(actor: Actor, request: Request, webhookId: string, id: string): Promise<Reply> {
     return this.idempotency.creating(actor, request, async (db) => {
       await this.mustBeActive(db, webhookId);
       const was = must(await this.deliveries.find(db, id, webhookId), WHAT);
-      if (was.state === 'waiting') fail('conflict', { reason: 'This delivery is still being tried.' });
-      const again = await this.deliveries.insert(db, actor.gardenId, webhookId, was.event.id);
       await audit(db, actor, { action: 'webhook.redeliver', objectType: 'webhook', objectId: webhookId, after: { eventId: was.event.id } });
-      return accepted(again);
+      if (was.state !== 'waiting') return accepted(await this.deliveries.insert(db, actor.gardenId, webhookId, was.event.id));
+      await this.deliveries.hasten(db, id);
+      return accepted(must(await this.deliveries.find(db, id, webhookId), WHAT));
     });
   }
 

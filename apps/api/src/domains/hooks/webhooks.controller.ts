@@ -8,7 +8,7 @@ import { IdParam } from '../../platform/http/id-param.js';
 import { PageQuery, type Page } from '../../platform/http/page.js';
 import type { Reply } from '../../platform/http/reply.js';
 import { Operation } from '../shared/operation.js';
-import { WebhookDto, WebhookSchema, WebhookSecretSchema, type WebhookResponse } from './webhooks.dto.js';
+import { NewWebhookSchema, WebhookDto, WebhookPatchDto, WebhookSchema, type WebhookResponse } from './webhooks.dto.js';
 import { WebhooksService } from './webhooks.service.js';
 
 @ApiTags('webhooks')
@@ -20,7 +20,7 @@ export class WebhooksController {
     id: 'createWebhook',
     summary: 'Have events sent to an address; shows its secret once',
     body: WebhookDto,
-    answer: WebhookSecretSchema,
+    answer: NewWebhookSchema,
     creating: true,
   })
   create(@CurrentActor() actor: Actor, @Req() request: Request, @Body() body: WebhookDto): Promise<Reply> {
@@ -37,7 +37,13 @@ export class WebhooksController {
     return this.webhooks.find(actor, id);
   }
 
-  @Operation('patch', ':id', { id: 'updateWebhook', summary: 'Change a webhook, switch it off or on', body: WebhookDto, answer: WebhookSchema, ifMatch: true })
+  @Operation('patch', ':id', {
+    id: 'updateWebhook',
+    summary: 'Change a webhook, switch it off or on',
+    body: WebhookPatchDto,
+    answer: WebhookSchema,
+    ifMatch: true,
+  })
   change(@CurrentActor() actor: Actor, @IdParam('id') id: string, @IfMatch() ifMatch: string | undefined, @Body() patch: object): Promise<Reply> {
     return this.webhooks.change(actor, id, ifMatch, patch);
   }
@@ -50,7 +56,7 @@ export class WebhooksController {
   @Operation('post', ':id/secret-rotations', {
     id: 'rotateWebhookSecret',
     summary: 'Give a webhook a new secret; for 24 hours the former one signs too',
-    answer: WebhookSecretSchema,
+    answer: NewWebhookSchema,
     creating: true,
   })
   rotate(@CurrentActor() actor: Actor, @Req() request: Request, @IdParam('id') id: string): Promise<Reply> {

@@ -1,3 +1,4 @@
+import { PartialType } from '@nestjs/swagger';
 import { PageQuery } from '../../platform/http/page.js';
 import { namedSchema, S } from '../../platform/http/response-schema.js';
 import { ChoiceField, ChoicesField, Shape, TextField } from '../shared/fields.js';
@@ -13,6 +14,9 @@ export class WebhookDto {
   @TextField(200, { optional: true, description: 'What the address is for' }) description?: string | null;
   @ChoiceField(['active', 'disabled'], { optional: true, description: 'Active when left out' }) state?: WebhookState | null;
 }
+
+@Shape('WebhookPatch', 'Merge patch (RFC 7396): only the fields to change; the result is checked as a whole.')
+export class WebhookPatchDto extends PartialType(WebhookDto) {}
 
 export class DeliveryListQuery extends PageQuery {
   @ChoiceQuery(DELIVERY_STATES, 'Only deliveries in this state') state?: DeliveryState;
@@ -40,25 +44,24 @@ export interface DeliveryResponse {
   finishedAt: string | null;
 }
 
-export const WebhookSchema = namedSchema(
-  'Webhook',
-  S.object({
-    id: S.id(),
-    url: S.text(2000),
-    description: S.orNull(S.text(200)),
-    eventTypes: S.list(S.text(60), 50),
-    state: S.choice('active', 'disabled'),
-    failingSince: S.orNull({ ...S.moment(), description: 'Since when deliveries end without success' }),
-    formerSecretUntil: S.orNull({ ...S.moment(), description: 'Until then the former secret signs too' }),
-    version: S.whole(1, 2_147_483_647),
-    createdAt: S.moment(),
-    updatedAt: S.moment(),
-  }),
-);
+const WEBHOOK = {
+  id: S.id(),
+  url: S.text(2000),
+  description: S.orNull(S.text(200)),
+  eventTypes: S.list(S.text(60), 50),
+  state: S.choice('active', 'disabled'),
+  failingSince: S.orNull({ ...S.moment(), description: 'Since when deliveries end without success' }),
+  formerSecretUntil: S.orNull({ ...S.moment(), description: 'Until then the former secret signs too' }),
+  version: S.whole(1, 2_147_483_647),
+  createdAt: S.moment(),
+  updatedAt: S.moment(),
+};
 
-export const WebhookSecretSchema = namedSchema(
-  'WebhookSecret',
-  S.object({ webhook: WebhookSchema, secret: { ...S.text(80), description: 'Shown once: signs what is sent (Standard Webhooks)' } }),
+export const WebhookSchema = namedSchema('Webhook', S.object(WEBHOOK));
+
+export const NewWebhookSchema = namedSchema(
+  'NewWebhook',
+  S.object({ ...WEBHOOK, secret: { ...S.text(80), description: 'Shown this once: signs what is sent (Standard Webhooks)' } }),
 );
 
 export const DeliverySchema = namedSchema(

@@ -47,8 +47,7 @@ export class WebhooksService {
       const [id, secret] = [newId(), makeSecret()];
       const record = await webhooks.insert(db, { gardenId: actor.gardenId, id, createdById: actor.principalId }, fields, secrets.seal(id, secret));
       await audit(db, actor, { action: 'webhook.create', objectType: WHAT, objectId: id, after: fields });
-      const answer = { webhook: toResponse(record), secret };
-      return { status: 201, body: answer, location: `/v1/webhooks/${id}`, etag: etagOf(record), secret: true };
+      return { status: 201, body: { ...toResponse(record), secret }, location: `/v1/webhooks/${id}`, etag: etagOf(record), secret: true };
     });
   }
 
@@ -84,7 +83,7 @@ export class WebhooksService {
       const former = { sealed: sealed.current, until: new Date(Date.now() + ROTATION_MS) };
       const now = mustBeNewest(await webhooks.rotate(db, was, secrets.seal(id, secret), former));
       await audit(db, actor, { action: 'webhook.rotate', objectType: WHAT, objectId: id });
-      return { status: 201, body: { webhook: toResponse(now), secret }, location: `/v1/webhooks/${id}`, etag: etagOf(now), secret: true };
+      return { status: 201, body: { ...toResponse(now), secret }, location: `/v1/webhooks/${id}`, etag: etagOf(now), secret: true };
     });
   }
 

@@ -56,7 +56,8 @@ export class JobStreams implements BeforeApplicationShutdown {
     const mine = [...this.open].filter(({ actor: { credentialId } }) => credentialId === actor.credentialId);
     if (mine.length >= STREAMS_EACH)
       throw new Problem('too-many-requests', { what: `At most ${STREAMS_EACH} streams may be open at once.` }, [], { 'Retry-After': '5' });
-    response.status(200).set({ 'Content-Type': 'text/event-stream', 'X-Accel-Buffering': 'no', Connection: 'keep-alive' });
+    // Not by Express, which adds a charset: these streams are UTF-8 by definition.
+    response.setHeader('Content-Type', 'text/event-stream').setHeader('X-Accel-Buffering', 'no').setHeader('Connection', 'keep-alive');
     response.flushHeaders();
     if (request.method === 'HEAD') return void response.end();
     await this.run({ actor, token: request.credential ?? '', jobId, response, lastNumber, wake: () => undefined, closed: false });

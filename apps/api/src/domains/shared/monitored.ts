@@ -1,7 +1,12 @@
 import { Reply } from '../../platform/http/reply.js';
 
-/** Adds where the job of an accepted request can be watched (RFC 8288, relation "monitor"). A job has the id of what it makes. */
+/**
+ * Adds where the job of an accepted request can be watched (RFC 8288, relation "monitor"), and when to ask again while it
+ * is not done. A job has the id of what it makes.
+ */
 export const monitored = (reply: Reply): Reply => {
   const id = reply.answer.location?.split('/').at(-1);
-  return id === undefined ? reply : new Reply(reply.answer, reply.text, { ...reply.headers, Link: `</v1/jobs/${id}>; rel="monitor"` });
+  if (id === undefined) return reply;
+  const again = reply.answer.status === 202 ? { 'Retry-After': '1' } : {};
+  return new Reply(reply.answer, reply.text, { ...again, ...reply.headers, Link: `</v1/jobs/${id}>; rel="monitor"` });
 };

@@ -49,7 +49,13 @@ const headersOf = (operation: Operation, single: boolean) => ({
   ...(operation.creating && single ? { Location: text('Address of what was made', 500) } : {}),
   ...(operation.creating ? { 'Idempotency-Replayed': text('true when this is an earlier answer', 10) } : {}),
   ...(operation.page ? { Link: text('Links to the first and next page (RFC 8288)', 2000) } : {}),
-  ...(operation.waits ? { Link: text('The job that can be watched (relation "monitor")'), 'Preference-Applied': text('The wait that was honoured', 40) } : {}),
+  ...(operation.waits
+    ? {
+        Link: text('The job that can be watched (relation "monitor")'),
+        'Retry-After': text('Seconds after which to ask again, while it is not done'),
+        'Preference-Applied': text('The wait that was honoured', 40),
+      }
+    : {}),
 });
 
 const pageOf = (item: JsonSchema): JsonSchema => S.object({ items: S.list(item, 100), next: S.orNull(S.text(500)) });
