@@ -20,7 +20,8 @@ const launch = (env: Record<string, string>) => {
   const out = { lines: [] as string[], errors: '' };
   child.stdout.on('data', (chunk: Buffer) => out.lines.push(...chunk.toString().split('\n').filter(Boolean)));
   child.stderr.on('data', (chunk: Buffer) => (out.errors += chunk.toString()));
-  const exit = new Promise<number | null>((resolve) => child.once('exit', (code) => resolve(code)));
+  // Closed comes after exited: then everything that it said has been read.
+  const exit = new Promise<number | null>((resolve) => child.once('close', (code) => resolve(code)));
   return { child, out, exit };
 };
 
