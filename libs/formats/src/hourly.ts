@@ -1,6 +1,6 @@
 import { HOURLY_VALUES, type HourlyColumns, type HourlyFile, type HourlyGap, type HourlyValue } from './climate-file.js';
 import { DAYS_IN_MONTH, dayOfYear } from './csv.js';
-import type { Limits, ParserContext } from './parser.js';
+import { askUnit, type Limits, type ParserContext } from './parser.js';
 import { judgeHumidity, judgeTemperatures, judgeZone, monthsOfHours } from './place.js';
 import { findSunOffset } from './sun-offset.js';
 
@@ -10,8 +10,9 @@ import { findSunOffset } from './sun-offset.js';
  * another year. Absent hours stay absent and are counted.
  */
 export const HOURLY_LIMITS: Record<HourlyValue, Limits> = {
-  airC: { min: -90, max: 70 },
-  dewPointC: { min: -100, max: 70 },
+  /** Wide enough for Fahrenheit under the name of Celsius, which is asked about once the year is whole. */
+  airC: { min: -90, max: 140 },
+  dewPointC: { min: -120, max: 110 },
   relativeHumidityFrac: { min: 0, max: 1 },
   pressurePa: { min: 31_000, max: 120_000 },
   skyInfraredWPerM2: { min: 0, max: 900 },
@@ -32,6 +33,9 @@ const SMALLEST_NEGATIVE: Partial<Record<HourlyValue, number>> = { globalWPerM2: 
 const MOST_HUMIDITY_FRAC = 1.1;
 export const DEFAULT_MISSING_HOURS_LIMIT = 876;
 const GAPS_KEPT = 50;
+/** No screen on earth has read more than some 57 C. */
+const HOTTEST_C = 60;
+const FEW_HOURS = 5;
 /** A typical year is made whole by its publisher: one that lacks more than its last day was cut off. */
 const LONGEST_TAIL_H = 24;
 
@@ -49,6 +53,9 @@ const slotOf = (month: number, day: number, hourEnding: number): number => {
 };
 const FEB_29 = 59 * 24;
 const SLOTS = 8784;
+
+/** A part of a date for a message; what is no number is not shown as one. */
+const told = (name: string, value: number): string => (Number.isFinite(value) ? `${name} ${value}` : `no ${name}`);
 
 export class HourlyYear {
   private readonly rows: Row[] = [];
@@ -72,7 +79,7 @@ export class HourlyYear {
       faults.add({
         line: at.line,
         code: 'not-a-date',
-        message: `month ${at.month}, day ${at.day}, hour ${at.hourEnding} is not an hour of the year`,
+        message: `${told('month', at.month)}, ${told('day', at.day)}, ${told('hour', at.hourEnding)}: this is not an hour of the year`,
         remedy: 'Months run from 1 to 12, hours from 1 to 24, the hour being the one that ends.',
       });
       return true;
@@ -184,6 +191,7 @@ export class HourlyYear {
     this.remarkValues(missingValues);
     const years = new Set(this.rows.map((r) => r.year).filter((y) => y !== null));
     if (years.size > 1) remarks.add('mixed-years', `the rows come from ${years.size} different years`, { count: years.size });
+    this.judgeHeat();
     judgeZone(base.place, placeLine, this.context);
     judgeTemperatures(base.place, monthsOfHours(hours), this.context);
     judgeHumidity(hours, this.context);
@@ -201,6 +209,21 @@ export class HourlyYear {
       missingValues,
       sunOffset,
     };
+  }
+
+  /** Air over 60 C: in many hours a question of the unit, in a few a fault each. */
+  private judgeHeat(): void {
+    const hot = this.values.airC.flatMap((t, i) => (t !== null && t > HOTTEST_C ? [i] : []));
+    if (hot.length > FEW_HOURS && this.context.options.answers?.temperatureUnit === undefined)
+      return askUnit(this.context, 'maybe-fahrenheit', `${hot.length} hours are warmer than ${HOTTEST_C} C`);
+    for (const i of hot)
+      this.context.faults.add({
+        line: this.rows[i]?.line ?? 0,
+        column: 'airC',
+        code: 'out-of-range',
+        message: `airC is ${this.values.airC[i] ?? ''}, over ${HOTTEST_C}`,
+        remedy: 'Correct the figure, or look whether its unit is Celsius.',
+      });
   }
 
   private tooFew(missing: number, gaps: readonly HourlyGap[], cutOff: boolean): void {
