@@ -27,14 +27,14 @@ interface Wanted {
 }
 const WANTED: readonly Wanted[] = [
   { code: '1', name: /^Precipitation/i, row: 'Sum', figure: 'precipitationMm', unit: 'mm', factor: 1, limits: LIMITS.monthMm },
-  { code: '3', name: /Maximum_Temperature/i, row: 'Mean', figure: 'tMaxC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMaxC, temperature: true },
-  { code: '4', name: /Minimum_Temperature/i, row: 'Mean', figure: 'tMinC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMinC, temperature: true },
-  { code: '5', name: /Mean_Temperature/i, row: 'Mean', figure: 'tMeanC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMaxC, temperature: true },
+  { code: '3', name: /Maximum_Temperature/i, row: 'Mean', figure: 'tMaxC', unit: 'Deg_C', factor: 1, limits: LIMITS.readC, temperature: true },
+  { code: '4', name: /Minimum_Temperature/i, row: 'Mean', figure: 'tMinC', unit: 'Deg_C', factor: 1, limits: LIMITS.readC, temperature: true },
+  { code: '5', name: /Mean_Temperature/i, row: 'Mean', figure: 'tMeanC', unit: 'Deg_C', factor: 1, limits: LIMITS.readC, temperature: true },
   { code: '7', name: /Vapou?r_Pressure/i, row: 'Mean', figure: 'vapourPressurePa', unit: 'hPa', factor: 100, limits: LIMITS.vapourPressurePa },
   { code: '8', name: /Sunshine/i, row: 'Sum', figure: 'sunshineH', unit: 'hours', factor: 1, limits: LIMITS.sunshineH },
   { code: '13', name: /Minimum_Temperature_<=_0_/i, row: 'Count', figure: 'frostDaysD', unit: 'count', factor: 1, limits: LIMITS.daysD },
-  { code: '22', name: /Maximum/i, row: 'Max', figure: 'recordMaxC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMaxC, temperature: true },
-  { code: '23', name: /Minimum/i, row: 'Min', figure: 'recordMinC', unit: 'Deg_C', factor: 1, limits: LIMITS.tMinC, temperature: true },
+  { code: '22', name: /Maximum/i, row: 'Max', figure: 'recordMaxC', unit: 'Deg_C', factor: 1, limits: LIMITS.readC, temperature: true },
+  { code: '23', name: /Minimum/i, row: 'Min', figure: 'recordMinC', unit: 'Deg_C', factor: 1, limits: LIMITS.readC, temperature: true },
 ];
 const UNITS: Record<string, readonly string[]> = {
   hours: ['hours', 'hour', 'h'],

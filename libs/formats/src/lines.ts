@@ -36,10 +36,15 @@ export const notText = (head: Uint8Array): { name: string; remedy: string } | nu
 };
 
 const ASCII_PIECE = 8192;
-const codesToText = (codes: ArrayLike<number>, from: number, to: number): string => {
+/** Applied and not spread, because a spread walks the bytes one by one. */
+const codesToText = (codes: Uint8Array): string => {
   let text = '';
-  for (let i = from; i < to; i += ASCII_PIECE) text += String.fromCharCode(...Array.prototype.slice.call(codes, i, Math.min(to, i + ASCII_PIECE)));
+  for (let i = 0; i < codes.length; i += ASCII_PIECE) text += Reflect.apply(String.fromCharCode, null, codes.subarray(i, i + ASCII_PIECE));
   return text;
+};
+const isAscii = (bytes: Uint8Array): boolean => {
+  for (let i = 0; i < bytes.length; i++) if ((bytes[i] ?? 0) >= 0x80) return false;
+  return true;
 };
 
 /** Length of the UTF-8 character that starts with this byte; 0 where none does. */
@@ -74,9 +79,9 @@ export interface Decoded {
 
 /** One line's bytes as text: ASCII, else UTF-8, else Latin-1, which cannot fail. */
 export const decodeLine = (bytes: Uint8Array): Decoded => {
-  if (bytes.every((b) => b < 0x80)) return { text: codesToText(bytes, 0, bytes.length), encoding: 'ascii' };
+  if (isAscii(bytes)) return { text: codesToText(bytes), encoding: 'ascii' };
   const text = utf8Text(bytes);
-  return text === null ? { text: codesToText(bytes, 0, bytes.length), encoding: 'latin-1' } : { text, encoding: 'utf-8' };
+  return text === null ? { text: codesToText(bytes), encoding: 'latin-1' } : { text, encoding: 'utf-8' };
 };
 
 const CR = 13;

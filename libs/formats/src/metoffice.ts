@@ -15,8 +15,8 @@ type Column = 'yyyy' | 'mm' | 'tmax' | 'tmin' | 'af' | 'rain' | 'sun';
 const NEEDED: readonly Column[] = ['yyyy', 'mm', 'tmax', 'tmin'];
 const UNITS: Partial<Record<string, string>> = { tmax: 'degc', tmin: 'degc', af: 'days', rain: 'mm', sun: 'hours' };
 const COLUMN_LIMITS: Record<'tmax' | 'tmin' | 'af' | 'rain' | 'sun', Limits> = {
-  tmax: LIMITS.tMaxC,
-  tmin: LIMITS.tMinC,
+  tmax: LIMITS.readC,
+  tmin: LIMITS.readC,
   af: LIMITS.daysD,
   rain: LIMITS.monthMm,
   sun: LIMITS.sunshineH,

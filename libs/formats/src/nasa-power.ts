@@ -46,7 +46,7 @@ interface Wanted {
   temperature?: true;
 }
 const WANTED: readonly Wanted[] = [
-  { name: 'T2M', figure: 'tMeanC', units: CELSIUS, limits: LIMITS.tMaxC, temperature: true },
+  { name: 'T2M', figure: 'tMeanC', units: CELSIUS, limits: LIMITS.readC, temperature: true },
   { name: 'RH2M', figure: 'relativeHumidityFrac', units: { '%': 0.01 }, limits: LIMITS.frac },
   { name: 'WS10M', figure: 'windMPerS', units: { ms: 1 }, limits: LIMITS.windMPerS },
   { name: 'ALLSKY_SFC_SW_DWN', figure: 'radiationMJPerM2', units: RADIATION, limits: LIMITS.dayMJPerM2 },
@@ -115,8 +115,8 @@ class PowerMonths {
     const asMean = kind === 'dailyMean';
     if (!asMean)
       this.context.remarks.add('power-extremes', 'T2M_MAX and T2M_MIN are extremes of the month: there are no mean highest and lowest', { line: max.line });
-    this.fill({ name: 'T2M_MAX', figure: asMean ? 'tMaxC' : 'recordMaxC', units: CELSIUS, limits: LIMITS.tMaxC, temperature: true });
-    this.fill({ name: 'T2M_MIN', figure: asMean ? 'tMinC' : 'recordMinC', units: CELSIUS, limits: LIMITS.tMinC, temperature: true });
+    this.fill({ name: 'T2M_MAX', figure: asMean ? 'tMaxC' : 'recordMaxC', units: CELSIUS, limits: LIMITS.readC, temperature: true });
+    this.fill({ name: 'T2M_MIN', figure: asMean ? 'tMinC' : 'recordMinC', units: CELSIUS, limits: LIMITS.readC, temperature: true });
   }
 
   private kindByRange(max: PowerParameter, min: PowerParameter): 'dailyMean' | 'monthExtreme' | null {

@@ -9,14 +9,14 @@ import { Table } from './table.js';
 const FORMAT = 'lathwork-months-1';
 type Figure = Exclude<keyof MonthRecord, 'yearsCount'>;
 export const OWN_MONTH_COLUMNS: readonly OwnColumn<Figure>[] = [
-  { name: 't_max_c', figure: 'tMaxC', limits: LIMITS.tMaxC, unit: 'celsius' },
-  { name: 't_max_f', figure: 'tMaxC', limits: LIMITS.tMaxC, unit: 'fahrenheit' },
-  { name: 't_min_c', figure: 'tMinC', limits: LIMITS.tMinC, unit: 'celsius' },
-  { name: 't_min_f', figure: 'tMinC', limits: LIMITS.tMinC, unit: 'fahrenheit' },
-  { name: 't_mean_c', figure: 'tMeanC', limits: LIMITS.tMaxC, unit: 'celsius' },
-  { name: 't_mean_f', figure: 'tMeanC', limits: LIMITS.tMaxC, unit: 'fahrenheit' },
-  { name: 'absolute_min_mean_c', figure: 'absoluteMinMeanC', limits: LIMITS.tMinC, unit: 'celsius' },
-  { name: 'absolute_min_mean_f', figure: 'absoluteMinMeanC', limits: LIMITS.tMinC, unit: 'fahrenheit' },
+  { name: 't_max_c', figure: 'tMaxC', limits: LIMITS.readC, unit: 'celsius' },
+  { name: 't_max_f', figure: 'tMaxC', limits: LIMITS.readC, unit: 'fahrenheit' },
+  { name: 't_min_c', figure: 'tMinC', limits: LIMITS.readC, unit: 'celsius' },
+  { name: 't_min_f', figure: 'tMinC', limits: LIMITS.readC, unit: 'fahrenheit' },
+  { name: 't_mean_c', figure: 'tMeanC', limits: LIMITS.readC, unit: 'celsius' },
+  { name: 't_mean_f', figure: 'tMeanC', limits: LIMITS.readC, unit: 'fahrenheit' },
+  { name: 'absolute_min_mean_c', figure: 'absoluteMinMeanC', limits: LIMITS.readC, unit: 'celsius' },
+  { name: 'absolute_min_mean_f', figure: 'absoluteMinMeanC', limits: LIMITS.readC, unit: 'fahrenheit' },
   { name: 'night_deviation_k', figure: 'nightDeviationK', limits: LIMITS.spreadK },
   { name: 'vapour_pressure_pa', figure: 'vapourPressurePa', limits: LIMITS.vapourPressurePa },
   { name: 'relative_humidity_frac', figure: 'relativeHumidityFrac', limits: LIMITS.frac },

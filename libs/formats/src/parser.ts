@@ -37,6 +37,8 @@ export const LIMITS = {
   zoneH: { min: -12, max: 14 },
   tMaxC: { min: -80, max: 60 },
   tMinC: { min: -90, max: 50 },
+  /** Temperatures as read: Fahrenheit under the name of Celsius must get so far that it can be asked about. */
+  readC: { min: -100, max: 140 },
   monthMm: { min: 0, max: 5000 },
   snowfallMm: { min: 0, max: 30_000 },
   sunshineH: { min: 0, max: 750 },
@@ -109,6 +111,50 @@ export const nothingInMonths = (months: readonly MonthRecord[]): boolean =>
 
 export const missingMonthsOf = (months: readonly MonthRecord[], key: keyof MonthRecord): number => months.filter((m) => m[key] === null).length;
 
+const TRUE_LIMITS: readonly (readonly [keyof MonthRecord, Limits])[] = [
+  ['tMaxC', LIMITS.tMaxC],
+  ['tMinC', LIMITS.tMinC],
+  ['tMeanC', LIMITS.tMaxC],
+  ['absoluteMinMeanC', LIMITS.tMinC],
+  ['recordMinC', LIMITS.tMinC],
+  ['recordMaxC', LIMITS.tMaxC],
+];
+
+/** Temperatures beyond any on earth: a question where several months are too hot and the unit has not been answered, else a fault each. */
+const judgeLimits = (months: readonly MonthRecord[], lines: readonly number[], context: ParserContext): void => {
+  const beyond = months.flatMap((month, m) =>
+    TRUE_LIMITS.flatMap(([key, { min, max }]) => {
+      const value = month[key];
+      return value === null || (value >= min && value <= max) ? [] : [{ line: lines[m] ?? 0, column: `${key}, month ${m + 1}`, value, min, max }];
+    }),
+  );
+  const tooHot = new Set(beyond.filter((b) => b.value > b.max).map((b) => b.line));
+  if (tooHot.size > 1 && context.options.answers?.temperatureUnit === undefined) {
+    askUnit(context, 'maybe-fahrenheit', `${beyond.length} temperatures such as ${beyond[0]?.value ?? ''} are beyond any on earth in Celsius`);
+    return;
+  }
+  for (const { line, column, value, min, max } of beyond)
+    context.faults.add({
+      line,
+      column,
+      code: 'out-of-range',
+      message: `${column} is ${value} C, outside ${min} to ${max}`,
+      remedy: 'Correct the figure, or look whether its unit is Celsius.',
+    });
+};
+
+/** Asks once which unit the temperatures are in. */
+export const askUnit = (context: ParserContext, code: 'maybe-fahrenheit' | 'maybe-celsius', why: string): void => {
+  if (context.faults.list.some((f) => f.code === code)) return;
+  context.faults.add({
+    line: 0,
+    code,
+    message: why,
+    remedy: 'Say which unit the temperatures are in, or correct the place.',
+    ask: { answer: 'temperatureUnit', choices: ['celsius', 'fahrenheit'] },
+  });
+};
+
 /** Tells which months have no temperatures, and faults what cannot be: a mean lowest over the mean highest. */
 export const judgeMonths = (months: readonly MonthRecord[], lines: readonly number[], context: ParserContext): void => {
   months.forEach((m, i) => {
@@ -120,6 +166,7 @@ export const judgeMonths = (months: readonly MonthRecord[], lines: readonly numb
         remedy: 'Look whether the two columns are interchanged.',
       });
   });
+  judgeLimits(months, lines, context);
   if (nothingInMonths(months))
     context.faults.add({
       line: 0,

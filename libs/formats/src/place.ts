@@ -1,6 +1,6 @@
 import type { Answers, FilePlace, HourlyColumns, MonthRecord } from './climate-file.js';
 import { rounded } from './csv.js';
-import type { ParserContext } from './parser.js';
+import { askUnit, type ParserContext } from './parser.js';
 
 /**
  * Whether figures and place can belong together. Nothing is corrected here: what cannot be is faulted, what is doubtful is
@@ -118,15 +118,6 @@ const meansOf = (months: readonly Pick<MonthRecord, 'tMaxC' | 'tMinC' | 'tMeanC'
     julyLessJanuaryK: typeof january === 'number' && typeof july === 'number' ? july - january : 0,
   };
 };
-
-const askUnit = (context: ParserContext, code: 'maybe-fahrenheit' | 'maybe-celsius', why: string): void =>
-  context.faults.add({
-    line: 0,
-    code,
-    message: why,
-    remedy: 'Say which unit the temperatures are in, or correct the place.',
-    ask: { answer: 'temperatureUnit', choices: ['celsius', 'fahrenheit'] },
-  });
 
 /** Asks when a year's temperatures do not suit the place. An answered question is not asked again. */
 export const judgeTemperatures = (

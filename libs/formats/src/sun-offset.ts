@@ -4,7 +4,7 @@ import { dayOfYear, rounded } from './csv.js';
 /**
  * Gives: the hour at which the sun of an hourly file stands, relative to the hour's label.
  * Model: closure, global = diffuse + direct x cos(zenith), which each row must meet at the sun's true height. The offset with
- *   the least mean absolute misfit is taken, first in steps of a quarter hour from -1 to +1, then of 0.05 h around the best.
+ *   the least mean absolute misfit is taken, first in steps of a quarter hour from -1.5 to +1, then of 0.05 h around the best.
  *   The minute field and the header are not asked: producers write 0, 00 and 60 for one and the same meaning.
  * Assumptions: the same rows count at every offset: sun and direct beam both over 100 W/m2, so that the half-lit hours of
  *   sunrise, whose mean height is not that of their middle, do not weigh.
@@ -15,7 +15,9 @@ import { dayOfYear, rounded } from './csv.js';
  */
 const LEAST_W_PER_M2 = 100;
 const LEAST_HOURS = 200;
-const RANGE_H = 1;
+/** One old typical year closes within 1.1 W/m2 at -1: its sun stands at the hour's beginning. */
+const FIRST_H = -1.5;
+const LAST_H = 1;
 const COARSE_H = 0.25;
 const FINE_H = 0.05;
 const WORST_SHARE = 0.1;
@@ -82,8 +84,8 @@ export const findSunOffset = (hours: HourlyColumns, place: FilePlace, sunHeight:
     }
     return at;
   };
-  const coarse = best(-RANGE_H, RANGE_H, COARSE_H);
-  const offsetH = best(Math.max(-RANGE_H, rounded(coarse - COARSE_H, 3)), Math.min(RANGE_H, rounded(coarse + COARSE_H, 3)), FINE_H);
+  const coarse = best(FIRST_H, LAST_H, COARSE_H);
+  const offsetH = best(Math.max(FIRST_H, rounded(coarse - COARSE_H, 3)), Math.min(LAST_H, rounded(coarse + COARSE_H, 3)), FINE_H);
   const residual = known.get(offsetH) ?? Infinity;
   const meanGlobal = sunny.reduce((a, x) => a + x.globalWPerM2, 0) / sunny.length;
   const found = {
@@ -93,6 +95,7 @@ export const findSunOffset = (hours: HourlyColumns, place: FilePlace, sunHeight:
   };
   if (residual > WORST_SHARE * meanGlobal) return { ...found, offsetH: null, reason: 'does-not-close' };
   // A best value at the end of the range is a true one only when the misfit rises again beyond it: one older typical year closes at -1.
-  if (Math.abs(offsetH) >= RANGE_H && misfit(offsetH + Math.sign(offsetH) * FINE_H) <= residual) return { ...found, offsetH: null, reason: 'at-the-edge' };
+  if (offsetH <= FIRST_H || (offsetH >= LAST_H && misfit(offsetH + Math.sign(offsetH) * FINE_H) <= residual))
+    return { ...found, offsetH: null, reason: 'at-the-edge' };
   return { ...found, offsetH, reason: 'found' };
 };
