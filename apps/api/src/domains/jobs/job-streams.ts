@@ -40,6 +40,7 @@ interface Stream {
 @Injectable()
 export class JobStreams implements BeforeApplicationShutdown {
   private readonly open = new Set<Stream>();
+  private stopping = false;
 
   constructor(
     private readonly database: Database,
@@ -78,7 +79,7 @@ export class JobStreams implements BeforeApplicationShutdown {
     this.open.add(stream);
     let [readAt, checkedAt, wroteAt] = [0, performance.now(), performance.now()];
     try {
-      while (!stream.closed) {
+      while (!stream.closed && !this.stopping) {
         const now = performance.now();
         if (now - checkedAt >= RECHECK_MS) {
           checkedAt = now;
@@ -141,6 +142,7 @@ export class JobStreams implements BeforeApplicationShutdown {
 
   /** Streams end before the server waits for its connections. */
   beforeApplicationShutdown(): void {
+    this.stopping = true;
     for (const stream of this.open) {
       stream.closed = true;
       stream.wake();
