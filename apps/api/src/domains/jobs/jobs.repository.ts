@@ -70,6 +70,11 @@ export class JobsRepository {
     return rows.map(toModel);
   }
 
+  /** Of several that call one job off only the first does it. The rows themselves are taken in the order in which workers take them. */
+  async cancelAlone(db: Db, id: string): Promise<void> {
+    await db.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`cancelling of ${id}`}, 13))`;
+  }
+
   async eventsAfter(db: Db, jobId: string, number: number, take: number): Promise<JobEventRecord[]> {
     const rows = await db.jobEvent.findMany({ where: { jobId, number: { gt: number } }, orderBy: { number: 'asc' }, take });
     return rows.map(toEvent);

@@ -49,6 +49,8 @@ export class JobsService {
     const at = { gardenId: actor.gardenId, id: job.id };
     const task = this.tasks.all().get(job.kind);
     const ended = await this.database.inTransaction(at, async (db) => {
+      await this.jobs.cancelAlone(db, job.id);
+      if (must(await this.jobs.find(db, job.id), WHAT).finishedAt !== null) return false;
       await task?.cancel?.(db, at, problem);
       await failJob(db, job.id, problem);
       const now = must(await this.jobs.find(db, job.id), WHAT);
