@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 import { GENERAL_SAFETY, STORM_CARD, TASK_CARDS } from '../../apps/report/src/words/en/cards.js';
 import { NOTE_WORDS } from '../../apps/report/src/words/en/notes.js';
+import { climatePages } from '../../apps/report/src/words/en/pages-climate.js';
 import { pages } from '../../apps/report/src/words/en/pages.js';
+import { IMPORTED_TEXT } from '../../apps/report/src/words/en/stale.js';
 import { Figures, whole } from '../../apps/report/src/words/figures.js';
 import { lengthPair } from '@lathwork/drawing';
 import { placeholders } from '../../apps/report/src/words/fill.js';
@@ -55,7 +57,15 @@ const stringsOf = (value: unknown): string[] =>
   typeof value === 'string' ? [value] : typeof value === 'object' && value !== null ? Object.values(value).flatMap(stringsOf) : [];
 
 test('sentences stay under 20 words, and no page says please or should', () => {
-  const all = [...Object.values(NOTE_WORDS), ...GENERAL_SAFETY, ...stringsOf(TASK_CARDS), ...stringsOf(STORM_CARD), ...stringsOf(pages)];
+  const all = [
+    ...Object.values(NOTE_WORDS),
+    ...GENERAL_SAFETY,
+    ...stringsOf(TASK_CARDS),
+    ...stringsOf(STORM_CARD),
+    ...stringsOf(pages),
+    ...stringsOf(climatePages),
+    IMPORTED_TEXT,
+  ];
   expect(all.length).toBeGreaterThan(200);
   for (const sentence of all.flatMap(sentences)) {
     expect({ sentence, words: sentence.split(/\s+/).length }).toEqual({ sentence, words: Math.min(20, sentence.split(/\s+/).length) });

@@ -18,6 +18,8 @@ export { pictorial } from './views/pictorial.js';
 export { framePicture } from './views/frame-picture.js';
 export { monthlyNights, dayPeaks } from './charts/months.js';
 export { climateChart } from './charts/climate.js';
+export { dateOfDay, frostBar } from './charts/frost-bar.js';
+export { sunHoursChart } from './charts/sun-hours.js';
 export { placeMarks, spread } from './place-labels.js';
 export { chainTexts, lengthPair, pairText, type ChainPart } from './lengths.js';
 export { layoutChain, stationsOf } from './dimension.js';

@@ -10,6 +10,7 @@ export type {
   PlacedOpening,
   Point,
   StructureInputs,
+  SunHours,
   TakeOffLine,
   ThermalMonth,
 } from '@lathwork/model';

@@ -1,4 +1,4 @@
-import type { AnchorageResult, ClimateMonth, CutBoard, FasteningResult, Member, NightRun, ThermalMonth } from './model-types.js';
+import type { AnchorageResult, ClimateMonth, CutBoard, FasteningResult, Member, NightRun, SunHours, ThermalMonth } from './model-types.js';
 import type { Box, LimitLine, LineType, Mark, Scale, Shelter, UnitSystem, ViewOptions } from './types.js';
 import type { Words } from './words.js';
 
@@ -75,9 +75,36 @@ export interface NightCurveOptions extends ChartOptions {
 
 export interface ClimateChartOptions extends ChartOptions {
   months: readonly ClimateMonth[];
+  /** False leaves the bars of the sun out. Default true. */
+  sun?: boolean;
   /** January to December, as the station gives it; null is "no record". */
   precipitationMm: readonly (number | null)[];
   startMonth: number;
+}
+
+/** Days of the year, 1 January is 1. Null: so few years have a frost that the date does not exist. */
+export interface FrostDays {
+  p10: number | null;
+  p50: number | null;
+  p90: number | null;
+}
+
+export interface FrostBarOptions {
+  lastDayD: FrostDays;
+  firstDayD: FrostDays;
+  /** First month of the bar: the cold season lies at its two ends, so that the season without frost is whole. */
+  startMonth: number;
+  widthMm: number;
+  words?: Words;
+}
+
+export interface SunHoursOptions {
+  hours: readonly SunHours[];
+  startMonth: number;
+  boxMm: Box;
+  /** Room at the left for the scale: as wide as the first column of the table below, so that months line up. */
+  leftMm: number;
+  words?: Words;
 }
 
 export interface RangeRow {

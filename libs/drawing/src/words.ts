@@ -49,6 +49,14 @@ export interface Words {
   nightLow: string;
   coldNight: string;
   frost: string;
+  lastFrost: string;
+  firstFrost: string;
+  frostUsual: string;
+  frostHardlyEver: string;
+  freeHorizon: string;
+  pastObstacles: string;
+  sunToExpect: string;
+  hoursADay: string;
   sun: string;
   rain: string;
   perDay: string;
@@ -117,6 +125,14 @@ export const ENGLISH: Words = {
   nightLow: 'night low',
   coldNight: 'coldest night',
   frost: 'frost',
+  lastFrost: 'last frost',
+  firstFrost: 'first frost',
+  frostUsual: 'frost usual',
+  frostHardlyEver: 'frost in 1 year of 10, or fewer',
+  freeHorizon: 'free horizon, clear sky',
+  pastObstacles: 'past the obstacles, clear sky',
+  sunToExpect: 'to expect, clouds counted',
+  hoursADay: 'hours a day',
   sun: 'sun',
   rain: 'rain and melted snow',
   perDay: 'a day',

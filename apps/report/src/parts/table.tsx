@@ -5,6 +5,8 @@ export interface Column {
   /** Millimetres, or null for the rest of the width. */
   widthMm: number | null;
   left?: boolean;
+  /** Under the bars of a chart. */
+  middle?: boolean;
   key?: boolean;
   /** Dates and sizes: never broken over two lines. */
   whole?: boolean;
@@ -30,7 +32,9 @@ export interface TableSpec {
 }
 
 const cellClass = (column: Column | undefined): string =>
-  [column?.left === true ? 'l' : '', column?.key === true ? 'key' : '', column?.whole === true ? 'nowrap' : ''].filter((c) => c !== '').join(' ');
+  [column?.left === true ? 'l' : '', column?.middle === true ? 'm' : '', column?.key === true ? 'key' : '', column?.whole === true ? 'nowrap' : '']
+    .filter((c) => c !== '')
+    .join(' ');
 
 const Cells = ({ row, columns }: { row: Row; columns: readonly Column[] }): VNode => {
   const [first, ...rest] = row.cells;
@@ -84,7 +88,7 @@ export const Table = ({ spec, from = 0, to = spec.rows.length, captionText = spe
     <thead>
       <tr>
         {spec.columns.map((column, i) => (
-          <th scope="col" key={i} class={column.left === true ? 'l' : ''}>
+          <th scope="col" key={i} class={column.left === true ? 'l' : column.middle === true ? 'm' : ''}>
             {column.head}
           </th>
         ))}

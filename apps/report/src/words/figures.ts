@@ -68,6 +68,16 @@ export class Figures {
     return unit(text, this.degree);
   }
 
+  /** The finest step of a temperature in print. */
+  get oneDegree(): string {
+    return unit('1', this.degree);
+  }
+
+  /** Degree-days, to the ten: they are sums of estimates. */
+  degreeDays(kelvinDays: number): string {
+    return unit(whole(Math.round((this.isMetric ? kelvinDays : kelvinDays * 1.8) / 10) * 10), this.isMetric ? '\u00b0C\u00b7days' : '\u00b0F\u00b7days');
+  }
+
   range(range: Range<'degC'> | null): string {
     return range === null ? '' : `${this.t(range.p10)} to ${this.t(range.p90)}`;
   }
@@ -149,6 +159,14 @@ export class Figures {
 
   volume(litres: number): string {
     return this.both(unit(whole(litres), 'L'), unit(whole(litres / 3.785412), 'gal'));
+  }
+
+  get rainUnit(): string {
+    return this.isMetric ? 'mm' : 'in';
+  }
+
+  rain(millimetres: number): string {
+    return this.isMetric ? whole(millimetres) : decimal(millimetres / 25.4, 1);
   }
 
   sun(megajoules: number): string {

@@ -137,17 +137,25 @@ export interface Pointer {
 const DROP_MM = [7, 9.5, 12.5, 16, 20, 25, 31, 38];
 const SHIFT_MM = [0, 8, -8, 16, -16, 25, -25, 35, -35, 48, -48];
 
-/** Names things directly in the chart, clear of data, letters and other pointers. `data` are boxes and pieces that letters must not cover. */
-export function drawPointers(plate: Plate, pointers: readonly Pointer[], frame: Frame, data: (r: Rect) => boolean): void {
+/**
+ * Names things directly in the chart, clear of data, letters and other pointers. `data` are boxes and pieces that letters
+ * must not cover. Returns the names that found no place.
+ */
+export function drawPointers(plate: Plate, pointers: readonly Pointer[], frame: Frame, data: (r: Rect) => boolean): string[] {
+  const unplaced: string[] = [];
   for (const p of pointers) {
     const choice = findPlace(plate, p, frame, data);
-    if (choice === null) continue;
+    if (choice === null) {
+      unplaced.push(p.text);
+      continue;
+    }
     const { at, to, rect } = choice;
     const edgeY = to[1] > rect.y + rect.h ? rect.y + rect.h : to[1] < rect.y ? rect.y : at[1];
     const edgeX = Math.min(Math.max(to[0], rect.x + 1.5), rect.x + rect.w - 1.5);
     plate.leader([edgeX, edgeY], to, true);
     plate.label(at[0], at[1], p.text, 'b', 'middle');
   }
+  return unplaced;
 }
 
 function findPlace(plate: Plate, p: Pointer, frame: Frame, data: (r: Rect) => boolean): { at: XY; to: XY; rect: Rect } | null {
@@ -164,6 +172,7 @@ function findPlace(plate: Plate, p: Pointer, frame: Frame, data: (r: Rect) => bo
           if (
             (best !== null && cost >= best.cost) ||
             !plate.isFree(rect, 0.4) ||
+            plate.leaders.some(([a, b]) => segmentHits(a, b, rect)) ||
             data(rect) ||
             leaderBlocked(plate, [Math.min(Math.max(to[0], rect.x + 1.5), rect.x + rect.w - 1.5), side < 0 ? rect.y + rect.h : rect.y], to)
           )

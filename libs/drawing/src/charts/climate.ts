@@ -58,7 +58,7 @@ const panelsOf = (o: ClimateChartOptions, words: Words): Panel[] => {
   const rain = o.precipitationMm.map((v) => (v === null ? null : o.units === us ? v / INCH_MM : v));
   const byMonth = Array.from({ length: 12 }, (_, i) => o.months.find((m) => m.month === i + 1)?.sunMJPerM2 ?? null);
   const panels: Panel[] = [];
-  if (byMonth.some((v) => v !== null)) panels.push({ name: words.sun, unit: `MJ/m² ${words.perDay}`, values: byMonth, digits: 1 });
+  if (o.sun !== false && byMonth.some((v) => v !== null)) panels.push({ name: words.sun, unit: `MJ/m² ${words.perDay}`, values: byMonth, digits: 0 });
   if (rain.some((v) => v !== null)) panels.push({ name: words.rain, unit: o.units === us ? 'in' : 'mm', values: rain, digits: o.units === us ? 1 : 0 });
   return panels;
 };

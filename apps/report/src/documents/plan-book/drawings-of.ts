@@ -7,12 +7,14 @@ import {
   fastenZones,
   filmLayout,
   framePicture,
+  frostBar,
   monthlyNights,
   nightCurve,
   pictorial,
   planView,
   ratioBars,
   section,
+  sunHoursChart,
   type Drawing,
   type FramePart,
   type Mark,
@@ -130,6 +132,8 @@ export function drawingsOf(ctx: Context): Drawings {
     framePicture: remembered(d.framePicture),
     cutDiagrams: remembered(d.cutDiagrams),
     climateChart: remembered(d.climateChart),
+    frostBar: remembered(d.frostBar),
+    sunHours: remembered(d.sunHours),
     nightsChart: remembered(d.nightsChart),
     daysChart: remembered(d.daysChart),
     nightCurve: remembered(d.nightCurve),
@@ -161,16 +165,19 @@ function drawingsFor(ctx: Context): Drawings {
       return parts.today.size === 0 ? picture(boxMm) : framePicture({ ...view, boxMm, ...parts, marks: marksToday(marks, parts.today) });
     },
     cutDiagrams: (boxMm) => cutDiagrams({ boards: ctx.result.cutting.boards, units, widthMm: boxMm.wMm, maxHeightMm: boxMm.hMm }),
-    climateChart: (box, withRain) =>
+    climateChart: (box, panels) =>
       tallEnough(box, (boxMm) =>
         climateChart({
           units,
           boxMm,
           months: ctx.result.climate.months,
-          precipitationMm: ctx.inputs.climate.months.map((m) => (withRain ? m.precipitationMm : null)),
+          sun: panels.sun,
+          precipitationMm: ctx.inputs.climate.months.map((m) => (panels.rain ? m.precipitationMm : null)),
           startMonth,
         }),
       ),
+    frostBar: (widthMm, { frost, startMonth: from }) => frostBar({ widthMm, startMonth: from, lastDayD: frost.lastDayD, firstDayD: frost.firstDayD }),
+    sunHours: (box, hours, leftMm) => tallEnough(box, (boxMm) => sunHoursChart({ boxMm, hours, leftMm, startMonth })),
     nightsChart: (box, limits) =>
       tallEnough(box, (boxMm) =>
         monthlyNights({ units, boxMm, months: ctx.result.thermal.months, startMonth, limits: limits.map((l) => ({ label: l.label, valueC: l.limitC })) }),

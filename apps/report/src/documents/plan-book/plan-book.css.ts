@@ -49,4 +49,6 @@ export const planBookCss = `
 .board{display:grid;grid-template-columns:26mm minmax(0,1fr);gap:3mm;align-items:center}
 .words{display:grid;grid-template-columns:34mm minmax(0,1fr);column-gap:4mm;row-gap:1mm}
 .words dt{font-weight:700}
+.topped{display:grid;row-gap:4mm;align-content:start}
+.cols .m{text-align:center;padding-left:0;padding-right:0}
 `;

@@ -9,6 +9,7 @@ import { cardPart } from './pages/card.js';
 import { coverPage, COVER_SHORTENINGS } from './pages/cover.js';
 import { anchorLogPart, budgetPart, cuttingPart, filmPart, loadsPart, materialsPart } from './pages/lists.js';
 import { gapsPart, safetyPart, sourcesPart, weatherPart } from './pages/notes.js';
+import { frostPart } from './pages/frost.js';
 import { lookPart } from './pages/look.js';
 import { coldNightPart, nightsPart } from './pages/nights.js';
 import { logOnAnchorSheet, sheetParts } from './pages/sheets.js';
@@ -30,6 +31,7 @@ function partsOf(ctx: Context): { parts: BookPart[]; leftOut: string[] } {
   const parts = [
     lookPart(ctx, drawings),
     sitePart(ctx, drawings),
+    frostPart(ctx, drawings),
     ...sheets.arrangement,
     ...orSay(nightsPart(ctx, drawings), pages.nights.title),
     ...[coldNightPart(ctx, drawings)].filter((p) => p !== null),

@@ -4,6 +4,7 @@ import { AskBox, SheetHead, StopBox } from '../../../parts/parts.js';
 import { common } from '../../../words/en/common.js';
 import { pages } from '../../../words/en/pages.js';
 import { fill, listing } from '../../../words/fill.js';
+import { staleTexts } from '../../../words/stale.js';
 import { openCount, signalled, type Context } from '../view/context.js';
 
 const w = pages.cover;
@@ -54,7 +55,7 @@ export function coverPage(ctx: Context, contents: readonly ContentsLine[], leftO
   const open = [
     ...shown,
     ...(more > 0 ? [fill(w.openMore, { count: more })] : []),
-    ...(ctx.request.stale.length > 0 ? [fill(w.stale, { what: listing(ctx.request.stale) })] : []),
+    ...staleTexts(ctx.request.stale),
   ];
   return (
     <>

@@ -1,5 +1,7 @@
+import type { ClimateMonth } from '@lathwork/model';
 import type { TableSpec } from '../../../parts/table.js';
 import { common, COMPASS, MONTHS, MONTHS_SHORT, SOIL_WORDS } from '../../../words/en/common.js';
+import { climatePages } from '../../../words/en/pages-climate.js';
 import { pages } from '../../../words/en/pages.js';
 import { decimal, percent } from '../../../words/figures.js';
 import { fill, listing } from '../../../words/fill.js';
@@ -42,21 +44,43 @@ function facts(ctx: Context): [string, string][] {
 function station(ctx: Context): string[] {
   const c = ctx.inputs.climate;
   const r = ctx.result.climate;
-  const out = [
-    fill(w.stationText, {
+  const st = climatePages.station;
+  return [
+    fill(st.text, {
       name: c.stationName,
       country: c.country,
       distance: ctx.fig.distance(r.stationDistanceM),
       height: ctx.fig.height(c.stationElevationM),
-      kind: c.kind === 'means' ? w.means : w.normals,
-      period: c.period,
+      period: periodText(ctx),
       credit: c.credit.replace(/\.$/, ''),
     }),
+    [
+      heightSentence(ctx),
+      fill(st.fit[r.stationFit], { distance: ctx.fig.distance(FAR_M), height: ctx.fig.height(FAR_HEIGHT_M) }),
+      ...(r.stationDoubtK === undefined ? [] : [fill(st.doubt, { doubt: ctx.fig.difference(r.stationDoubtK) })]),
+    ].join(' '),
   ];
-  if (Math.abs(r.heightDifferenceM) >= 5)
-    out.push(fill(w.heightNote, { difference: ctx.fig.height(Math.abs(r.heightDifferenceM)), direction: r.heightDifferenceM > 0 ? w.higher : w.lower }));
-  out.push(w.fit[r.stationFit]);
-  return out;
+}
+
+/** "2003-2021 means": what the figures are is said once, and means of a run of years are never called normals. */
+function periodText(ctx: Context): string {
+  const { kind, period } = ctx.inputs.climate;
+  const word = kind === 'means' ? climatePages.station.means : climatePages.station.normals;
+  return period.toLowerCase().includes(kind) ? period : `${period} ${word}`;
+}
+
+/** Where a station is called far, as the climate room has it. */
+const FAR_M = 300_000;
+const FAR_HEIGHT_M = 500;
+
+function heightSentence(ctx: Context): string {
+  const { heightDifferenceM, heightCorrectionK } = ctx.result.climate;
+  const st = climatePages.station;
+  const { fig } = ctx;
+  if (Math.abs(heightDifferenceM) < 5) return st.sameHeight;
+  const k = fig.difference(Math.abs(heightCorrectionK));
+  const change = k.startsWith('0') ? fill(st.littleChanged, { k: fig.oneDegree }) : fill(heightCorrectionK < 0 ? st.colder : st.warmer, { k });
+  return fill(st.heightNote, { difference: fig.height(Math.abs(heightDifferenceM)), direction: heightDifferenceM > 0 ? st.higher : st.lower, change });
 }
 
 function loads(ctx: Context): string[] {
@@ -86,12 +110,19 @@ function loads(ctx: Context): string[] {
   ];
 }
 
+/** How the sun of a month was found, and its doubt as a share of it. */
+const sunFrom = ({ sunBasis, sunDoubtFrac }: ClimateMonth): string =>
+  sunDoubtFrac === undefined || sunDoubtFrac === null
+    ? climatePages.sunFromPlain[sunBasis]
+    : fill(climatePages.sunFrom[sunBasis], { doubt: percent(sunDoubtFrac) });
+
 function table(ctx: Context): TableSpec {
   const { months } = ctx.result.climate;
   const t = (value: number | null): string => (value === null ? common.noRecord : ctx.fig.t(value));
   const rows = chartMonths(ctx).map((month) => {
     const m = months[month - 1];
     const name = MONTHS_SHORT[month - 1] ?? '';
+    const rain = ctx.inputs.climate.months[month - 1]?.precipitationMm;
     if (m === undefined || !m.hasRecord) return { cells: [name], spanned: common.noRecord };
     return {
       cells: [
@@ -101,12 +132,14 @@ function table(ctx: Context): TableSpec {
         t(m.coldNightC),
         t(m.sunnyDayMaxC),
         t(m.dewPointC),
+        rain === null || rain === undefined ? common.noRecord : ctx.fig.rain(rain),
         decimal(m.daylightH, 1),
         m.sunMJPerM2 === null ? common.noRecord : ctx.fig.sun(m.sunMJPerM2),
+        sunFrom(m),
       ],
     };
   });
-  const col = (head: string): { head: string; widthMm: number } => ({ head, widthMm: 22 });
+  const col = (head: string): { head: string; widthMm: number } => ({ head, widthMm: 17 });
   return {
     caption: fill(w.table, { unit: ctx.fig.degree }),
     columns: [
@@ -116,8 +149,10 @@ function table(ctx: Context): TableSpec {
       col(w.cols.cold),
       col(w.cols.sunny),
       col(w.cols.dew),
+      col(fill(climatePages.rainHead, { unit: ctx.fig.rainUnit })),
       col(w.cols.light),
       col(w.cols.sun),
+      { head: climatePages.sunFromHead, widthMm: 30, left: true, whole: true },
     ],
     rows,
     thirds: true,
@@ -130,6 +165,7 @@ export function siteView(ctx: Context): SiteView {
   const name = (month: number): string => MONTHS[month - 1] ?? '';
   const missing = climate.months.filter((m) => !m.hasRecord).map((m) => m.month);
   const estimated = climate.months.filter((m) => m.coldNightBasis === 'estimated').map((m) => m.month);
+  const dewByRule = climate.months.filter((m) => m.dewPointBasis === 'nightRule').map((m) => m.month);
   const finding =
     climate.designNight === null || climate.coldestMonth === null || climate.hottestMonth === null
       ? w.findingNoNight
@@ -143,6 +179,8 @@ export function siteView(ctx: Context): SiteView {
     notes: [
       ...(missing.length > 0 ? [fill(w.missing, { months: listing(monthRuns(missing, order, name)) })] : []),
       ...(estimated.length > 0 ? [fill(w.estimated, { months: listing(monthRuns(estimated, order, name)) })] : []),
+      ...(dewByRule.length > 0 ? [fill(climatePages.dewNote, { months: listing(monthRuns(dewByRule, order, name)) })] : []),
+      climatePages.sunFromNote,
     ],
   };
 }
