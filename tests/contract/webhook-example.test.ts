@@ -3,8 +3,11 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, it } from '@jest/globals';
-import { signedHeaders } from '../../apps/api/src/domains/hooks/signing.js';
-import { EVENT_TYPES } from '../../apps/api/src/domains/shared/events.js';
+import { Webhook } from 'standardwebhooks';
+import { OUTCOMES } from '../../apps/api/src/domains/hooks/deliveries.repository.js';
+import { JITTER_FRAC, WAITS_MS } from '../../apps/api/src/domains/hooks/schedule.js';
+import { makeSecret, signedHeaders } from '../../apps/api/src/domains/hooks/signing.js';
+import { EVENT_TYPES, TEST_EVENT } from '../../apps/api/src/domains/shared/events.js';
 
 const page = readFileSync('docs/api/webhooks.md', 'utf8');
 
@@ -42,4 +45,26 @@ it('A31: a signature can be checked by the words of the page alone', () => {
 it('A31: the page names every type of event, and no other', () => {
   const table = page.slice(page.indexOf('| type |'), page.indexOf('## What comes'));
   expect([...table.matchAll(/`([a-z]+\.[a-z]+)`/g)].map(([, type]) => type)).toEqual([...EVENT_TYPES]);
+});
+
+it('A31: the page names the test event, every outcome and the times of the tries', () => {
+  for (const word of [TEST_EVENT, ...OUTCOMES]) expect(page).toContain(`\`${word}\``);
+  const named = (ms: number): string => (ms < 60_000 ? `${ms / 1000} s` : ms < 3_600_000 ? `${ms / 60_000} min` : `${ms / 3_600_000} h`);
+  const waits = WAITS_MS.slice(1).map(named);
+  expect(page).toContain(`after ${waits.slice(0, -1).join(', ')} and ${waits.at(-1)}, each up to a fifth longer`);
+  expect([WAITS_MS.length, JITTER_FRAC]).toEqual([10, 1 / 5]);
+});
+
+it.each([
+  ['changed', (headers: Record<string, string>) => ({ ...headers, 'webhook-id': 'another' })],
+  ['of another time', (headers: Record<string, string>) => ({ ...headers, 'webhook-timestamp': String(Number(headers['webhook-timestamp']) + 1) })],
+  [
+    'of another version',
+    (headers: Record<string, string>) => ({ ...headers, 'webhook-signature': (headers['webhook-signature'] ?? '').replace('v1,', 'v2,') }),
+  ],
+])('A31: the reference library refuses headers that are %s', (_how, change) => {
+  const secret = makeSecret();
+  const headers = signedHeaders('an-id', new Date(), '{}', [secret]);
+  expect(new Webhook(secret).verify('{}', headers)).toEqual({});
+  expect(() => new Webhook(secret).verify('{}', change(headers))).toThrow();
 });
