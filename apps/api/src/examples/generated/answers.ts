@@ -663,6 +663,21 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
       },
     },
   },
+  createWebhook: {
+    '201': {
+      id: '019a1c3e-0000-7000-8000-000000000100',
+      url: 'https://notices.example/garden',
+      description: 'board at the gate',
+      eventTypes: ['plan.ready', 'plan.stale', 'document.ready'],
+      state: 'active',
+      failingSince: null,
+      formerSecretUntil: null,
+      version: 1,
+      createdAt: '2026-03-15T09:00:00.000Z',
+      updatedAt: '2026-03-15T09:00:00.000Z',
+      secret: 'whsec_shown-once-and-kept-by-you',
+    },
+  },
   decideSpendRequest: {
     '200': {
       id: '019a1c3e-0000-7000-8000-000000000100',
@@ -1270,6 +1285,20 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
         '/cover/thicknessMm': '6 mil',
         '/waterStores/0/volumeL': '55 gal',
       },
+    },
+  },
+  getWebhook: {
+    '200': {
+      id: '019a1c3e-0000-7000-8000-000000000100',
+      url: 'https://notices.example/garden',
+      description: 'board at the gate',
+      eventTypes: ['plan.ready', 'plan.failed'],
+      state: 'active',
+      failingSince: null,
+      formerSecretUntil: '2026-03-15T09:00:00.000Z',
+      version: 3,
+      createdAt: '2026-03-15T09:00:00.000Z',
+      updatedAt: '2026-03-15T09:00:00.000Z',
     },
   },
   giveConsent: {
@@ -2050,7 +2079,25 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
       next: null,
     },
   },
-  listWebhooks: { '200': { items: [], next: null } },
+  listWebhooks: {
+    '200': {
+      items: [
+        {
+          id: '019a1c3e-0000-7000-8000-000000000100',
+          url: 'https://notices.example/garden',
+          description: 'board at the gate',
+          eventTypes: ['plan.ready', 'plan.failed'],
+          state: 'active',
+          failingSince: null,
+          formerSecretUntil: '2026-03-15T09:00:00.000Z',
+          version: 3,
+          createdAt: '2026-03-15T09:00:00.000Z',
+          updatedAt: '2026-03-15T09:00:00.000Z',
+        },
+      ],
+      next: null,
+    },
+  },
   livez: { '200': { process: 'ok' } },
   readyz: { '200': { serving: 'ok', database: 'ok', migrations: 'ok', queue: 'ok', disk: 'ok', queueAge: 'ok', report: 'ok' } },
   redeemInvitation: {
@@ -2252,6 +2299,35 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
         '/cover/thicknessMm': '6 mil',
         '/waterStores/0/volumeL': '55 gal',
       },
+    },
+  },
+  rotateWebhookSecret: {
+    '201': {
+      id: '019a1c3e-0000-7000-8000-000000000100',
+      url: 'https://notices.example/garden',
+      description: 'board at the gate',
+      eventTypes: ['plan.ready', 'plan.stale', 'document.ready'],
+      state: 'active',
+      failingSince: null,
+      formerSecretUntil: '2026-03-15T09:00:00.000Z',
+      version: 2,
+      createdAt: '2026-03-15T09:00:00.000Z',
+      updatedAt: '2026-03-15T09:00:00.000Z',
+      secret: 'whsec_shown-once-and-kept-by-you',
+    },
+  },
+  testWebhook: {
+    '202': {
+      id: '019a1c3e-0000-7000-8000-000000000100',
+      webhookId: '019a1c3e-0000-7000-8000-000000000101',
+      eventId: '019a1c3e-0000-7000-8000-000000000102',
+      type: 'webhook.test',
+      object: { type: 'webhook', id: '019a1c3e-0000-7000-8000-000000000101', version: 1 },
+      state: 'waiting',
+      attempts: [],
+      nextAttemptAt: '2026-03-15T09:00:00.000Z',
+      createdAt: '2026-03-15T09:00:00.000Z',
+      finishedAt: null,
     },
   },
   updateAccount: {
@@ -2480,6 +2556,20 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
         '/cover/thicknessMm': '6 mil',
         '/waterStores/0/volumeL': '55 gal',
       },
+    },
+  },
+  updateWebhook: {
+    '200': {
+      id: '019a1c3e-0000-7000-8000-000000000100',
+      url: 'https://notices.example/garden',
+      description: 'board at the gate',
+      eventTypes: ['plan.ready', 'plan.failed'],
+      state: 'active',
+      failingSince: null,
+      formerSecretUntil: '2026-03-15T09:00:00.000Z',
+      version: 3,
+      createdAt: '2026-03-15T09:00:00.000Z',
+      updatedAt: '2026-03-15T09:00:00.000Z',
     },
   },
   withdrawConsent: {
