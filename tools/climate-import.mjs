@@ -16,7 +16,7 @@ if (!file || file.startsWith('--')) refuse('Name a climate file (formats: docs/f
 await setUp();
 const [{ ClimateReader, toClimateInputs }, { solarHourOf, sunPosition }] = await Promise.all([
   import('@lathwork/formats'),
-  import('../libs/calc/dist/physics/sun.js'),
+  import('@lathwork/calc'),
 ]);
 const sunHeight = ({ latitudeDeg, longitudeDeg, zoneH, dayOfYear, clockH }) =>
   sunPosition({ latitudeDeg, dayOfYear, solarHour: solarHourOf(clockH, { longitudeDeg, zoneH, dayOfYear }) }).up;

@@ -6,6 +6,7 @@ export { computeGeometry, GEOMETRY_MODEL } from './rooms/geometry.js';
 export { CLIMATE_MODEL, computeClimate, STATION_FIT } from './rooms/climate.js';
 export { typicalDay, type DayKind } from './rooms/climate-days.js';
 export { sunHoursOf } from './rooms/climate-sun.js';
+export { solarHourOf, sunPosition } from './physics/sun.js';
 export { syntheticYear, type NoYear, type SyntheticYear } from './rooms/climate-year.js';
 export { computeCutting, CUTTING_MODEL } from './rooms/cutting.js';
 export { packFirstFit, type Packing, type Piece, type Stick } from './rooms/cutting-pack.js';
