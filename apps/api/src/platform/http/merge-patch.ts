@@ -8,7 +8,11 @@ const isPlain = (value: unknown): value is Plain => typeof value === 'object' &&
  */
 export const mergePatch = (target: unknown, patch: unknown): unknown => {
   if (!isPlain(patch)) return patch;
-  const merged: Plain = isPlain(target) ? { ...target } : {};
-  for (const [key, value] of Object.entries(patch)) merged[key] = value === null ? null : mergePatch(merged[key], value);
-  return merged;
+  const before: Plain = isPlain(target) ? target : {};
+  // Entries become own fields whatever they are called; an assignment to __proto__ would not.
+  const changed = Object.entries(patch).map(([key, value]): [string, unknown] => [
+    key,
+    value === null ? null : mergePatch(Object.hasOwn(before, key) ? before[key] : undefined, value),
+  ]);
+  return Object.fromEntries([...Object.entries(before), ...changed]);
 };
