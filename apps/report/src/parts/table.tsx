@@ -27,6 +27,8 @@ export interface TableSpec {
   foot?: Row;
   /** Thin rule under every third row. */
   thirds?: boolean;
+  /** Narrow columns: less room between them. */
+  snug?: boolean;
   /** Tall ruled cells to write in by hand. */
   pen?: boolean;
 }
@@ -76,7 +78,7 @@ export interface TableProps {
 
 /** No boxes: a rule under the head, a hairline at the foot. Title in the caption, scope on every head. */
 export const Table = ({ spec, from = 0, to = spec.rows.length, captionText = spec.caption, withFoot = true, measure }: TableProps): VNode => (
-  <table class={spec.pen === true ? 'cols log' : 'cols'}>
+  <table class={spec.pen === true ? 'cols log' : spec.snug === true ? 'cols snug' : 'cols'}>
     <caption>
       <h3>{captionText}</h3>
     </caption>

@@ -50,5 +50,6 @@ export const planBookCss = `
 .words{display:grid;grid-template-columns:34mm minmax(0,1fr);column-gap:4mm;row-gap:1mm}
 .words dt{font-weight:700}
 .topped{display:grid;row-gap:4mm;align-content:start}
+.snug td:not(.l){padding-left:.6mm}
 .cols .m{text-align:center;padding-left:0;padding-right:0}
 `;

@@ -9,19 +9,32 @@ import type { Context } from '../view/context.js';
 import { siteView, type SiteView } from '../view/site.view.js';
 
 const w = pages.site;
-/** The band of the temperatures, and each row of bars below it. */
-const BAND_MIN_MM = [46, 46, 46, 38, 46] as const;
+interface Version {
+  /** Rows of bars under the band of the temperatures; the table holds the same numbers. */
+  panels: ClimatePanels;
+  /** Least height of the band. */
+  bandMm: number;
+  /** Two: the place has a page of its own. */
+  pages: 1 | 2;
+}
+const BOTH = { sun: true, rain: true };
+const NEITHER = { sun: false, rain: false };
+const FULL: Version = { panels: BOTH, bandMm: 46, pages: 1 };
+const VERSIONS: readonly Version[] = [
+  FULL,
+  { panels: { sun: false, rain: true }, bandMm: 46, pages: 1 },
+  { panels: NEITHER, bandMm: 46, pages: 1 },
+  { panels: NEITHER, bandMm: 38, pages: 1 },
+  { panels: BOTH, bandMm: 46, pages: 2 },
+  { panels: NEITHER, bandMm: 46, pages: 2 },
+];
 const BAND_GROWS_MM = 40;
 const PANEL_MM = 29;
-/** What stands under the band in each version; the table holds the same numbers. The last one gives the place a page of its own. */
-const PANELS: readonly [ClimatePanels, ...ClimatePanels[]] = [
-  { sun: true, rain: true },
-  { sun: false, rain: true },
-  { sun: false, rain: false },
-  { sun: false, rain: false },
-  { sun: true, rain: true },
-];
-const OWN_PAGE = PANELS.length - 1;
+
+/** Rows of bars that will be drawn: a row without a single figure is left out. */
+const rowsOf = (ctx: Context, panels: ClimatePanels): number =>
+  (panels.sun && ctx.result.climate.months.some((m) => m.sunMJPerM2 !== null) ? 1 : 0) +
+  (panels.rain && ctx.inputs.climate.months.some((m) => m.precipitationMm !== null) ? 1 : 0);
 
 /** `2003-2021` and `7-16` are never broken over two lines. */
 const yearsWhole = (sentence: string): (string | VNode)[] =>
@@ -59,10 +72,8 @@ const Place = ({ view }: { view: SiteView }): VNode => (
 
 export function sitePart(ctx: Context, drawings: Drawings): FixedPart {
   const view = siteView(ctx);
-  const year = (spare: number, shortening: number): VNode => {
-    const panels = PANELS[shortening] ?? PANELS[0];
-    const rows = (panels.sun ? 1 : 0) + (panels.rain ? 1 : 0);
-    const hMm = (BAND_MIN_MM[shortening] ?? BAND_MIN_MM[0]) + rows * PANEL_MM + Math.min(spare, BAND_GROWS_MM);
+  const year = (spare: number, { panels, bandMm }: Version): VNode => {
+    const hMm = bandMm + rowsOf(ctx, panels) * PANEL_MM + Math.min(spare, BAND_GROWS_MM);
     return (
       <>
         <div>
@@ -79,24 +90,25 @@ export function sitePart(ctx: Context, drawings: Drawings): FixedPart {
     name: 'site',
     title: w.title,
     orientation: 'portrait',
-    shortenings: PANELS.length,
-    pages: (shortening) => (shortening === OWN_PAGE ? 2 : 1),
+    shortenings: VERSIONS.length,
+    pages: (shortening) => (VERSIONS[shortening] ?? FULL).pages,
     render: (spare, shortening, page) => {
+      const version = VERSIONS[shortening] ?? FULL;
       const head = (
         <SheetHead id={page === 1 ? 'site' : 'site-2'} title={page === 1 ? w.title : climatePages.yearTitle} status={<span>{ctx.request.names.site}</span>} />
       );
-      if (shortening < OWN_PAGE)
+      if (version.pages === 1)
         return (
           <>
             {head}
             <Place view={view} />
-            {year(spare, shortening)}
+            {year(spare, version)}
           </>
         );
       return (
         <div class="topped">
           {head}
-          {page === 1 ? <Place view={view} /> : year(spare, shortening)}
+          {page === 1 ? <Place view={view} /> : year(spare, version)}
         </div>
       );
     },

@@ -110,6 +110,8 @@ function loads(ctx: Context): string[] {
   ];
 }
 
+const rainKnown = (ctx: Context): boolean => ctx.inputs.climate.months.some((m) => m.precipitationMm !== null);
+
 /** How the sun of a month was found, and its doubt as a share of it. */
 const sunFrom = ({ sunBasis, sunDoubtFrac }: ClimateMonth): string =>
   sunDoubtFrac === undefined || sunDoubtFrac === null
@@ -119,6 +121,7 @@ const sunFrom = ({ sunBasis, sunDoubtFrac }: ClimateMonth): string =>
 function table(ctx: Context): TableSpec {
   const { months } = ctx.result.climate;
   const t = (value: number | null): string => (value === null ? common.noRecord : ctx.fig.t(value));
+  const hasRain = rainKnown(ctx);
   const rows = chartMonths(ctx).map((month) => {
     const m = months[month - 1];
     const name = MONTHS_SHORT[month - 1] ?? '';
@@ -132,7 +135,7 @@ function table(ctx: Context): TableSpec {
         t(m.coldNightC),
         t(m.sunnyDayMaxC),
         t(m.dewPointC),
-        rain === null || rain === undefined ? common.noRecord : ctx.fig.rain(rain),
+        ...(hasRain ? [rain === null || rain === undefined ? common.noRecord : ctx.fig.rain(rain)] : []),
         decimal(m.daylightH, 1),
         m.sunMJPerM2 === null ? common.noRecord : ctx.fig.sun(m.sunMJPerM2),
         sunFrom(m),
@@ -149,13 +152,14 @@ function table(ctx: Context): TableSpec {
       col(w.cols.cold),
       col(w.cols.sunny),
       col(w.cols.dew),
-      col(fill(climatePages.rainHead, { unit: ctx.fig.rainUnit })),
+      ...(hasRain ? [col(fill(climatePages.rainHead, { unit: ctx.fig.rainUnit }))] : []),
       col(w.cols.light),
       col(w.cols.sun),
       { head: climatePages.sunFromHead, widthMm: 30, left: true, whole: true },
     ],
     rows,
     thirds: true,
+    snug: true,
   };
 }
 
@@ -180,6 +184,7 @@ export function siteView(ctx: Context): SiteView {
       ...(missing.length > 0 ? [fill(w.missing, { months: listing(monthRuns(missing, order, name)) })] : []),
       ...(estimated.length > 0 ? [fill(w.estimated, { months: listing(monthRuns(estimated, order, name)) })] : []),
       ...(dewByRule.length > 0 ? [fill(climatePages.dewNote, { months: listing(monthRuns(dewByRule, order, name)) })] : []),
+      ...(rainKnown(ctx) ? [] : [climatePages.noRain]),
       climatePages.sunFromNote,
     ],
   };
