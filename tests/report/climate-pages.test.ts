@@ -1,14 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { renderToString } from 'preact-render-to-string';
-import { describe, expect, test } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { computePlan } from '@lathwork/calc';
 import type { ClimateResult, PlanInputs } from '@lathwork/model';
+import type { ReportApp } from '../../apps/report/src/app.js';
 import { planBook } from '../../apps/report/src/documents/plan-book/plan-book.js';
 import { STALE_WORDS } from '../../apps/report/src/words/en/stale.js';
 import { staleTexts } from '../../apps/report/src/words/stale.js';
 import { inlandCanopy, maritimeLeanTo, southernCanopy } from '../support/gardens.js';
-import { sampleRequest } from './support.js';
+import { inkNearEdge, inkOf, openPdf, pageTexts, reportApp, sampleRequest } from './support.js';
 
 interface Printed {
   /** Each heading, cell and sentence of the page as words alone. */
@@ -228,4 +229,45 @@ describe('why a plan is out of date', () => {
     ]);
     expect(staleTexts([])).toEqual([]);
   });
+});
+
+describe('the fullest climate pages', () => {
+  let app: ReportApp;
+  beforeAll(() => {
+    app = reportApp({ REPORT_TIMEOUT_MS: '90000' });
+  });
+  afterAll(() => app.stop(), 30_000);
+
+  test.each([
+    ['letter', 'us'],
+    ['a4', 'metric'],
+  ] as const)(
+    'with the longest names, a far station, obstacles and missing months they still fit on %s',
+    async (paper, units) => {
+      const long = (length: number): string => 'Upper Meadow at the Old Mill '.repeat(10).slice(0, length).trim();
+      const inputs = withMonths(inlandCanopy, (m, i) => {
+        Object.assign(m, { sunshineH: i % 2 === 0 ? 200 : null, precipitationMm: i % 3 === 0 ? null : 40 });
+        if (i === 3 || i === 8) Object.assign(m, { tMinC: null, tMaxC: null, absoluteMinMeanC: null });
+      });
+      Object.assign(inputs.climate, { stationName: long(120), country: long(80), credit: long(200), distanceM: 400_000 });
+      Object.assign(inputs.site, { obstacles: [{ bearingDeg: 180, distanceM: 12, widthM: 30, heightM: 9 }] });
+      inputs.climate.frostDates = {
+        thresholdC: 0,
+        lastDayD: { p10: 112, p50: 124, p90: 141 },
+        firstDayD: { p10: 265, p50: 278, p90: 291 },
+        publisher: long(120),
+      };
+      const made = await app.renderer.render(sampleRequest({ inputs, result: computePlan(inputs, { engineVersion: 'test' }), paper, units }));
+      const pdf = openPdf(made.bytes);
+      const texts = pageTexts(pdf);
+      const months = texts.findIndex((t) => t.includes('Month by month,'));
+      expect(texts[months]).toMatch(/Apr\s+no record/);
+      for (const [i, text] of texts.entries()) {
+        if (!/Month by month,|Frost dates, air|Direct sun on the plot, hours/.test(text)) continue;
+        expect(inkNearEdge(pdf, i, 10)).toBe(0);
+        expect(inkOf(pdf, i).smallestPt).toBeGreaterThanOrEqual(8.99);
+      }
+    },
+    120_000,
+  );
 });
