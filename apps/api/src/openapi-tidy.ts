@@ -113,7 +113,9 @@ const TAGS: readonly (readonly [string, string])[] = [
   ['jobs', 'Long work: its state, its progress, and how to cancel it.'],
   ['hooks', 'Calls that this server makes to yours when something happened.'],
   ['webhooks', 'Calls that this server makes to yours when something happened.'],
-  ['audit', 'Who changed what, and when.'],
+  ['history', 'Who changed what, and when.'],
+  ['overview', 'What of each build is for the store, the treasury, safety and a funder.'],
+  ['spending', 'Money that somebody asks for, and who decided.'],
   ['privacy', 'Consents, exports and erasure.'],
 ];
 

@@ -59,12 +59,12 @@ export type Frost = Static<typeof FrostSchema>;
 
 /** Class of winter cold by the mean of each year's coldest night, in the published steps of 10 degF with halves a and b. */
 export const HardinessSchema = object({
-  hardinessClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$' }),
+  hardinessClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$', maxLength: 3 }),
   classMinC: quantity('degC'),
   classMaxC: quantity('degC'),
   /** The classes at the two ends of the doubt. */
-  coldestClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$' }),
-  mildestClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$' }),
+  coldestClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$', maxLength: 3 }),
+  mildestClass: Type.String({ pattern: '^([1-9]|1[0-3])[ab]$', maxLength: 3 }),
 });
 export type Hardiness = Static<typeof HardinessSchema>;
 
