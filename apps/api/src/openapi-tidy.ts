@@ -93,13 +93,11 @@ export const withPatchTwins = (schemas: Readonly<Record<string, Json>>): Record<
 
 /** What each part of the API is about, in the order a newcomer meets them. */
 const TAGS: readonly (readonly [string, string])[] = [
-  ['documentation', 'The description of this API and its problems, for people and programs.'],
+  ['documentation', 'The description of this API, for programs.'],
   ['problems', 'Every refusal this API can give, with what to do about it.'],
   ['health', 'Whether the server lives and is ready for requests.'],
-  ['gardens', 'The garden itself: its name, language, currency and units.'],
-  ['keys', 'Keys with which programs speak for a garden.'],
-  ['accounts', 'People: signing up, signing in, sessions, passwords and second factors.'],
-  ['people', 'People: signing up, signing in, sessions, passwords and second factors.'],
+  ['accounts', 'People: signing up, signing in, passwords, second factors, and going away.'],
+  ['gardens', 'The garden itself: its name, language, currency and units; and the keys with which programs speak for it.'],
   ['members', 'Who belongs to a garden, with which roles, and who is invited.'],
   ['sites', 'Places to build on, with wind, snow and soil.'],
   ['climate', 'Weather stations and what is known of their nights and days.'],
@@ -108,15 +106,13 @@ const TAGS: readonly (readonly [string, string])[] = [
   ['prices', 'Prices and exchange rates that somebody read on a day.'],
   ['builds', 'A member’s build: site, structure, wishes, crew and budget together.'],
   ['plans', 'Computed revisions, their reviews, and what was really built.'],
+  ['overview', 'Views over builds and the garden for the store, the treasury, safety and a funder.'],
+  ['spending', 'Asking for money, and somebody else deciding.'],
   ['documents', 'Print-ready plan books.'],
-  ['files', 'Uploaded pictures and drawings.'],
+  ['files', 'Photos, tables and calendars for other programs, and a whole garden to take along.'],
   ['jobs', 'Long work: its state, its progress, and how to cancel it.'],
-  ['hooks', 'Calls that this server makes to yours when something happened.'],
   ['webhooks', 'Calls that this server makes to yours when something happened.'],
   ['history', 'Who changed what, and when.'],
-  ['overview', 'What of each build is for the store, the treasury, safety and a funder.'],
-  ['spending', 'Money that somebody asks for, and who decided.'],
-  ['privacy', 'Consents, exports and erasure.'],
 ];
 
 /** The tags that operations really carry, each with its description. One that is not described above fails the lint. */

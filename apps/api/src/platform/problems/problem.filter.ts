@@ -128,8 +128,8 @@ export class ProblemFilter implements ExceptionFilter {
     response.set(problem.headers);
     const text = JSON.stringify({ ...problem.toBody(), requestId });
     response.status(problem.status).type('application/problem+json');
-    if (request.method === 'HEAD') response.end();
-    else response.send(text);
+    // For HEAD it sends the headers of the text, without the text.
+    response.send(text);
   }
 
   /** The framework says "not found" for a wrong method too; whoever asked is told which methods there are. */
