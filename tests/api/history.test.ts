@@ -124,7 +124,7 @@ describe('the history as people read it', () => {
     const structure = await garden.http.get(`/v1/structures/${ids.structureId}`);
     await coordinator.http.patch(`/v1/structures/${ids.structureId}`, structure.headers['etag'] as string, { airLeaks: 'sealed' }).expect(200);
     expect((await garden.http.post('/v1/plans', { buildId: ids.buildId })).status).toBe(202);
-    const { body } = await coordinator.http.get(`/v1/builds/${ids.buildId}/history?from=2&to=3`).expect(200);
+    const { body } = await coordinator.http.get(`/v1/builds/${ids.buildId}/history?fromRevision=2&toRevision=3`).expect(200);
     expect(body.changes).toEqual(
       expect.arrayContaining([
         { pointer: '/crew/people', before: build.body.crew.people, after: 7 },
@@ -140,7 +140,7 @@ describe('the history as people read it', () => {
       ]),
     );
     expect(body.to).toMatchObject({ revision: 3, by: 'first' });
-    await coordinator.http.get(`/v1/builds/${ids.buildId}/history?from=2&to=9`).expect(404);
-    await coordinator.http.get(`/v1/builds/${ids.buildId}/history?from=2`).expect(400);
+    await coordinator.http.get(`/v1/builds/${ids.buildId}/history?fromRevision=2&toRevision=9`).expect(404);
+    await coordinator.http.get(`/v1/builds/${ids.buildId}/history?fromRevision=2`).expect(400);
   });
 });

@@ -65,7 +65,7 @@ describe('what of a build is for whom', () => {
   it('is sums over the garden, naming nobody, for a funder', async () => {
     const { body } = await as('funder').get('/v1/overview/totals').expect(200);
     expect(body).toEqual({
-      builds: { unplanned: 0, computing: 0, failed: 0, planned: 1, reviewed: 0 },
+      builds: { unplannedCount: 0, computingCount: 0, failedCount: 0, plannedCount: 1, reviewedCount: 0 },
       money: [
         {
           currency: result.budget.currency,

@@ -11,6 +11,8 @@ const WITHOUT_UNIT = new Set([
   'wordingVersion',
   'version',
   'revision',
+  'fromRevision',
+  'toRevision',
   'attempt',
   'progress',
   'objectVersion',

@@ -29,8 +29,8 @@ export class HistoryQuery extends PageQuery {
 }
 
 export class BuildHistoryQuery {
-  @WholeQuery(1, 100_000, 'The earlier revision of the plan') from!: number;
-  @WholeQuery(1, 100_000, 'The later revision') to!: number;
+  @WholeQuery(1, 100_000, 'The earlier revision of the plan') fromRevision!: number;
+  @WholeQuery(1, 100_000, 'The later revision') toRevision!: number;
 }
 
 export const HistoryEntrySchema = namedSchema(

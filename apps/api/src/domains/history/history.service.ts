@@ -31,7 +31,7 @@ export class HistoryService {
   /** What is different between two revisions, and everything that was done to what they draw on in between. */
   build(actor: Actor, buildId: string, query: BuildHistoryQuery): Promise<BuildHistoryResponse> {
     return this.database.readSnapshot(actor, async (db) => {
-      const [first, second] = [Math.min(query.from, query.to), Math.max(query.from, query.to)];
+      const [first, second] = [Math.min(query.fromRevision, query.toRevision), Math.max(query.fromRevision, query.toRevision)];
       const from = must(await this.history.revision(db, buildId, first), 'revision');
       const to = must(await this.history.revision(db, buildId, second), 'revision');
       const changes = differences(from.inputs, to.inputs, CHANGES_MAX + OWN_MARKS.size + 1).filter(({ pointer }) => !OWN_MARKS.has(pointer));

@@ -105,14 +105,14 @@ export const BuildTotalsSchema = namedSchema(
 
 /** Sums over the garden that name nobody. */
 export interface GardenTotals {
-  builds: Record<BuildState, number>;
+  builds: Record<`${BuildState}Count`, number>;
   money: { currency: string; reclaimedMinor: number; cashMinor: number; inKindMinor: number; buildCount: number }[];
   hours: { lowH: number; likelyH: number; highH: number };
 }
 export const GardenTotalsSchema = namedSchema(
   'GardenTotals',
   S.object({
-    builds: S.object(Object.fromEntries(BUILD_STATES.map((state) => [state, S.whole(0, 1_000_000)]))),
+    builds: S.object(Object.fromEntries(BUILD_STATES.map((state) => [`${state}Count`, S.whole(0, 1_000_000)]))),
     money: S.list(S.object({ ...MONEY, buildCount: S.whole(0, 1_000_000) }), 200),
     hours: S.object({ lowH: S.number('h', 0, 1e9), likelyH: S.number('h', 0, 1e9), highH: S.number('h', 0, 1e9) }),
   }),

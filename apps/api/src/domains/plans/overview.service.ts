@@ -58,7 +58,10 @@ export class OverviewService {
     return this.database.readSnapshot(actor, async (db) => {
       const states = await this.overview.states(db);
       const count = (state: BuildState): number => states.filter((one) => one === state).length;
-      return { builds: Object.fromEntries(BUILD_STATES.map((state) => [state, count(state)])) as GardenTotals['builds'], ...(await this.overview.totals(db)) };
+      return {
+        builds: Object.fromEntries(BUILD_STATES.map((state) => [`${state}Count`, count(state)])) as GardenTotals['builds'],
+        ...(await this.overview.totals(db)),
+      };
     });
   }
 
