@@ -9,8 +9,8 @@ import { Reply } from './reply.js';
 
 const PRODUCES = 'lathwork:produces';
 
-/** The route answers with something else than JSON. */
-export const Produces = (mediaType: string): MethodDecorator => SetMetadata(PRODUCES, mediaType);
+/** The route answers with something else than JSON, or with one of several forms: the first where whoever asks does not mind. */
+export const Produces = (...mediaTypes: readonly string[]): MethodDecorator => SetMetadata(PRODUCES, mediaTypes);
 
 const reads = (request: Request): boolean => request.method === 'GET' || request.method === 'HEAD';
 
@@ -50,8 +50,9 @@ export class AnswersInterceptor implements NestInterceptor {
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
     const request = context.switchToHttp().getRequest<Request>();
     const response = context.switchToHttp().getResponse<Response>();
-    const offered = this.reflector.get<string | undefined>(PRODUCES, context.getHandler()) ?? 'application/json';
-    if (!request.accepts(offered)) fail('not-acceptable', { offered });
+    const offered = this.reflector.get<string[] | undefined>(PRODUCES, context.getHandler()) ?? ['application/json'];
+    if (!request.accepts(offered)) fail('not-acceptable', { offered: offered.join(', ') });
+    if (offered.length > 1) response.vary('Accept');
     return next.handle().pipe(
       map((value: unknown) => {
         if (value instanceof Reply) return writeReply(value, request, response);

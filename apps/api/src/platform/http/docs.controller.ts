@@ -1,9 +1,10 @@
-import { Controller, Get, Header, Injectable } from '@nestjs/common';
+import { Controller, Get, Header, Injectable, Param } from '@nestjs/common';
 import { ApiExcludeEndpoint, ApiOkResponse, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { Requires } from '../access/access.decorators.js';
+import { DocsPages } from '../docs/pages.js';
+import { fail } from '../problems/problem.js';
 import { Produces } from './answers.interceptor.js';
-import { docsPage } from './docs-page.js';
 import { Reply } from './reply.js';
 
 /** The OpenAPI document of this process, set once all routes are known. */
@@ -12,7 +13,17 @@ export class PublishedDocument {
   document: OpenAPIObject | null = null;
   /** Exact text, the same as the committed file. */
   text = '';
+  private made: DocsPages | null = null;
+
+  /** The same for people. */
+  get pages(): DocsPages {
+    if (!this.document) throw new Error('the description is made when all routes are known');
+    return (this.made ??= new DocsPages(this.document));
+  }
 }
+
+/** A page may show its own style sheet; it may run, load and send nothing. */
+export const PAGE_POLICY = "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'";
 
 @ApiTags('documentation')
 @Controller('v1')
@@ -27,14 +38,25 @@ export class DocsController {
     return new Reply({ status: 200 }, this.published.text);
   }
 
-  /** A plain page for people. It loads nothing from anywhere. */
+  /** How it works, and all operations. */
   @Get('docs')
   @Requires('getDocs')
   @Produces('text/html')
   @Header('Content-Type', 'text/html; charset=utf-8')
-  @Header('Content-Security-Policy', "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'")
+  @Header('Content-Security-Policy', PAGE_POLICY)
   @ApiExcludeEndpoint()
   docs(): string {
-    return this.published.document ? docsPage(this.published.document) : '';
+    return this.published.pages.start();
+  }
+
+  /** The operations of one domain, with their fields and examples. */
+  @Get('docs/:domain')
+  @Requires('getDocs')
+  @Produces('text/html')
+  @Header('Content-Type', 'text/html; charset=utf-8')
+  @Header('Content-Security-Policy', PAGE_POLICY)
+  @ApiExcludeEndpoint()
+  domain(@Param('domain') name: string): string {
+    return this.published.pages.domain(name) ?? fail('route-unknown');
   }
 }
