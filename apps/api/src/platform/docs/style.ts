@@ -27,7 +27,7 @@ a code{background:none;padding:0}code.one{white-space:nowrap}td code,p code{over
 pre code{background:none;padding:0;font-size:1em}
 .call{display:flex;flex-wrap:wrap;gap:.3rem .6rem;align-items:baseline;font-size:1rem;margin:.25rem 0 .5rem}
 .call code{background:none;padding:0;font-size:1rem;overflow-wrap:anywhere}
-.m{font:700 .78rem ui-monospace,Menlo,monospace;letter-spacing:.03em;min-width:4.2em}
+.m{font:700 .78rem ui-monospace,Menlo,monospace;letter-spacing:.03em;min-width:4.4em;display:inline-block}
 .get{color:var(--get)}.post{color:var(--post)}.patch{color:var(--patch)}.delete{color:var(--delete)}
 .who{color:var(--soft);font-size:.93rem}
 .warn{border-left:4px solid var(--patch);padding:.25rem .75rem;background:var(--wash)}
@@ -38,12 +38,12 @@ td:first-child code{background:none;padding:0}
 .need{color:var(--delete);font-weight:700}
 details{margin:.5rem 0}summary{cursor:pointer;font-weight:600;font-size:.95rem;padding:.2rem 0}
 summary span{font-weight:400;color:var(--soft)}
-.index td:first-child{width:24rem}
+.index td:first-child{width:27rem}.index a{text-decoration:none}.index a:hover code{text-decoration:underline}
 .status{font:600 .9rem ui-monospace,Menlo,monospace}
 .jump{display:none}
 @media(max-width:52rem){
 .jump{display:flex;justify-content:space-between;margin:0;padding:.6rem 1rem;border-bottom:1px solid var(--line);font-weight:600}.jump a{text-decoration:none}
-.page{display:flex;flex-direction:column-reverse}.side{position:static;max-height:none;border-right:0;border-top:1px solid var(--line);padding:1rem}
+.page{display:flex;flex-direction:column-reverse}.side{position:static;align-self:stretch;max-height:none;border-right:0;border-top:1px solid var(--line);padding:1rem}
 .side .name{display:none}.side li{padding:.3rem 0}
 main{padding:1rem 1rem 4rem}h1{font-size:1.5rem}
 .fields thead{position:absolute;left:-99rem}.fields tr{display:block;border-bottom:1px solid var(--line);padding:.45rem 0}
