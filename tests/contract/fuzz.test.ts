@@ -18,7 +18,7 @@ const SEED = Number(process.env['FUZZ_SEED'] ?? Math.floor(Math.random() * 2 ** 
 /** They want a code from a mail, a password, an authenticator, or to be the very asker; the replay of the examples carries them out. */
 const PERSONAL = new Set([
   ...['confirmAccount', 'createSession', 'changePassword', 'redeemPasswordReset', 'redeemInvitation', 'eraseAccount', 'endSession'],
-  ...['beginFactor', 'confirmFactor', 'renewRecoveryCodes', 'removeFactor', 'withdrawSpendRequest', 'importGarden'],
+  ...['beginFactor', 'confirmFactor', 'renewRecoveryCodes', 'removeFactor', 'withdrawSpendRequest', 'decideSpendRequest', 'importGarden'],
 ]);
 
 let report: Awaited<ReturnType<typeof startFakeReport>>;

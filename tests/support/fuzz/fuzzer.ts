@@ -84,7 +84,7 @@ const DAY = (roll: Roll): string => new Date(Date.UTC(2020, 0, 1 + Math.floor(ro
 /** Values that must be known to be of use: which words are valid today, which thing is still free. */
 const KNOWN: Readonly<Record<string, (roll: Roll) => Json>> = {
   giveConsent: () => ({ wordingVersion: 1 }),
-  createClaim: () => ({ tag: 'RB-101', count: null }),
+  createClaim: () => ({ tag: 'RB-011', count: 1 }),
   createExchangeRate: (roll) => ({ from: 'EUR', to: pick(['USD', 'GBP', 'NZD', 'CHF'], roll), readOn: DAY(roll) }),
 };
 
@@ -106,6 +106,8 @@ export class Fuzzer {
   private readonly origin: string;
   private readonly done = new Set<string>();
   private requests = 0;
+  /** Set while the example of the description is sent, by a key or by a person. */
+  private shown: 'key' | 'person' | null = null;
   private person = '';
   private readonly stranger = makeKey().key;
   private readonly narrow = new Map<string, string>();
@@ -143,6 +145,12 @@ export class Fuzzer {
     const drawn = fc.sample(cases, { seed: own, numRuns: Math.max(this.options.cases - new Set(kinds).size, 0) });
     const each = [...new Set(kinds)].map((kind, i) => ({ kind, seed: own + i }));
     await this.freshPerson(operation);
+    // First what the description itself shows, by each credential: so that every operation is carried out in every run.
+    for (const as of ['key', 'person'] as const) {
+      this.shown = as;
+      await this.one(operation, 'valid', dice(own));
+    }
+    this.shown = null;
     for (const { kind, seed } of [...each, ...drawn]) await this.one(operation, kind, dice(seed));
     if (operation.id.startsWith('archive')) await this.undoArchive(operation);
   }
@@ -171,7 +179,8 @@ export class Fuzzer {
     const asPerson = { Authorization: `Bearer ${this.person}`, 'Lathwork-Garden': this.world.ids['garden'] ?? '' };
     if (schemes.includes('operatorToken')) return { Authorization: `Bearer ${OPERATOR_TOKEN}` };
     if (!schemes.includes('gardenKey')) return asPerson;
-    return roll() < 0.5 && this.person !== '' ? asPerson : { Authorization: `Bearer ${this.world.key}` };
+    const isPerson = this.shown ? this.shown === 'person' : roll() < 0.5;
+    return isPerson && this.person !== '' ? asPerson : { Authorization: `Bearer ${this.world.key}` };
   }
 
   /** A key of the garden that has one other scope only. */
@@ -231,11 +240,13 @@ export class Fuzzer {
         path,
         method: operation.method,
         headers,
-        body: roll() < 0.6 && type === 'image/jpeg' ? await jpeg() : Uint8Array.from({ length: 200 }, () => roll() * 256),
+        body: (this.shown || roll() < 0.6) && type === 'image/jpeg' ? await jpeg() : Uint8Array.from({ length: 200 }, () => roll() * 256),
       };
     const shown = media?.example;
     const drawn =
-      roll() < 0.3 && shown !== undefined ? withRealIds(shown, this.world.ids) : validValue(this.schemaOf(media?.schema ?? {}), this.world.ids, roll() * 1e9);
+      (this.shown || roll() < 0.3) && shown !== undefined
+        ? withRealIds(shown, this.world.ids)
+        : validValue(this.schemaOf(media?.schema ?? {}), this.world.ids, roll() * 1e9);
     const own =
       isJson(drawn) && typeof drawn['name'] === 'string' && operation.method === 'post'
         ? { name: `${drawn['name'].slice(0, 80)} ${Math.floor(roll() * 1e9)}` }
@@ -343,7 +354,7 @@ export class Fuzzer {
 
   private noHeader(operation: Described, request: Sent): Promise<void> {
     const { 'If-Match': _left, ...headers } = request.headers;
-    return this.refused(operation, { ...request, headers }, [428, 400, 403, 404], 'missing header refused');
+    return this.refused(operation, { ...request, headers }, [428, 400, 403, 404, 409], 'missing header refused');
   }
 
   private async noAccess(operation: Described, request: Sent, roll: Roll): Promise<void> {

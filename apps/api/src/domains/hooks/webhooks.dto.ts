@@ -10,7 +10,7 @@ import type { WebhookFields, WebhookRecord, WebhookState } from './webhooks.repo
 @Shape('WebhookRequest', 'An address that is told of events by a signed POST.')
 export class WebhookDto {
   @TextField(2000, { description: 'An https address with a public name' }) url!: string;
-  @ChoicesField(EVENT_TYPES, 20, { description: 'Which events are sent; at least one' }) eventTypes!: string[];
+  @ChoicesField(EVENT_TYPES, 20, { minItems: 1, description: 'Which events are sent; at least one' }) eventTypes!: string[];
   @TextField(200, { optional: true, description: 'What the address is for' }) description?: string | null;
   @ChoiceField(['active', 'disabled'], { optional: true, description: 'Active when left out' }) state?: WebhookState | null;
 }
