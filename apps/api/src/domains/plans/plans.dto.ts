@@ -1,4 +1,4 @@
-import { PlanInputsSchema, PlanResultSchema, type PlanResult } from '@lathwork/model';
+import { PlanInputsSchema, PlanResultSchema } from '@lathwork/model';
 import { etagOfParts } from '../../platform/http/etag.js';
 import { PageQuery } from '../../platform/http/page.js';
 import { QuantityField } from '../../platform/http/quantity-field.js';
@@ -108,7 +108,7 @@ export const AsBuiltSchema = namedSchema(
 );
 
 /** Whether a review is blocked is known from the result only; a list does not read it. */
-export const toResponse = (plan: PlanRecord, result: PlanResult | null): PlanResponse => ({
+export const toResponse = (plan: PlanRecord, reviewBlocked: boolean | null): PlanResponse => ({
   id: plan.id,
   buildId: plan.buildId,
   revision: plan.revision,
@@ -118,7 +118,7 @@ export const toResponse = (plan: PlanRecord, result: PlanResult | null): PlanRes
   startedAt: plan.startedAt,
   finishedAt: plan.finishedAt,
   problem: plan.problem,
-  reviewBlocked: result?.reviewBlocked ?? null,
+  reviewBlocked,
   reviews: plan.reviews,
   stale: plan.stale,
   asBuiltCount: plan.asBuiltCount,

@@ -5,6 +5,7 @@ import type { Db } from '../../platform/database/database.js';
 import type { PlanRevision } from '../../platform/database/generated/client.js';
 import type { ProblemBody } from '../../platform/problems/problem.js';
 import { dateToDay, dayToDate, type Step } from '../shared/resource.js';
+import { planSql, plansSql, resultSql, type PlanRow, type ResultRow } from './plan-rows.repository.js';
 
 export type PlanState = 'computing' | 'ready' | 'failed';
 
@@ -58,19 +59,8 @@ const toReview = (row: ReviewRow): ReviewRecord => ({
   createdAt: row.createdAt.toISOString(),
 });
 
-interface Beside {
-  staleness: { reason: string; subject: string | null; createdAt: Date }[];
-  reviews: ReviewRow[];
-  _count: { asBuilts: number };
-}
-
-// The inputs and the result are large and asked for on their own.
-const BESIDE = {
-  omit: { inputs: true },
-  include: { staleness: { orderBy: { id: 'asc' }, take: 50 }, reviews: { orderBy: { id: 'asc' }, take: 50 }, _count: { select: { asBuilts: true } } },
-} as const;
-
-const toModel = (row: Omit<PlanRevision, 'inputs'> & Beside): PlanRecord => ({
+/** A new revision, with nothing beside it yet. */
+const toNew = (row: Omit<PlanRevision, 'inputs'>): PlanRecord => ({
   id: row.id,
   buildId: row.buildId,
   revision: row.revision,
@@ -83,10 +73,36 @@ const toModel = (row: Omit<PlanRevision, 'inputs'> & Beside): PlanRecord => ({
   createdAt: row.createdAt.toISOString(),
   startedAt: row.startedAt?.toISOString() ?? null,
   finishedAt: row.finishedAt?.toISOString() ?? null,
-  stale: row.staleness.map(({ reason, subject, createdAt }) => ({ reason, subject, since: createdAt.toISOString() })),
-  reviews: row.reviews.map(toReview),
-  asBuiltCount: row._count.asBuilts,
+  stale: [],
+  reviews: [],
+  asBuiltCount: 0,
 });
+
+const toPlan = (row: PlanRow): PlanRecord => ({
+  id: row.id,
+  buildId: row.build_id,
+  revision: row.revision,
+  state: row.state as PlanState,
+  asOf: dateToDay(row.as_of),
+  inputsSha256: row.inputs_sha256,
+  attempt: row.attempt,
+  problem: row.problem as ProblemBody | null,
+  createdById: row.created_by_id,
+  createdAt: row.created_at.toISOString(),
+  startedAt: row.started_at?.toISOString() ?? null,
+  finishedAt: row.finished_at?.toISOString() ?? null,
+  stale: row.stale ?? [],
+  reviews: row.reviews ?? [],
+  asBuiltCount: row.as_built_count,
+});
+
+/** A finished plan as the text that is stored. */
+export interface ResultText {
+  state: PlanState;
+  text: string | null;
+  schemaVersion: number | null;
+  engineVersion: string | null;
+}
 
 @Injectable()
 export class PlansRepository {
@@ -109,14 +125,19 @@ export class PlansRepository {
         seed: BigInt(inputs.seed),
         createdById: principalId,
       },
-      ...BESIDE,
+      omit: { inputs: true },
     });
-    return toModel(row);
+    return toNew(row);
   }
 
   async find(db: Db, id: string): Promise<PlanRecord | null> {
-    const row = await db.planRevision.findFirst({ where: { id }, ...BESIDE });
-    return row && toModel(row);
+    return (await this.findReviewable(db, id))?.plan ?? null;
+  }
+
+  /** The plan, and whether its result lets it be reviewed; null while there is no result. */
+  async findReviewable(db: Db, id: string): Promise<{ plan: PlanRecord; reviewBlocked: boolean | null } | null> {
+    const [row] = await db.$queryRaw<(PlanRow & { review_blocked: boolean | null })[]>`${planSql(id)}`;
+    return row ? { plan: toPlan(row), reviewBlocked: row.review_blocked } : null;
   }
 
   async state(db: Db, id: string): Promise<PlanState | null> {
@@ -125,13 +146,7 @@ export class PlansRepository {
   }
 
   async list(db: Db, buildId: string | null, step: Step): Promise<PlanRecord[]> {
-    const rows = await db.planRevision.findMany({
-      where: { ...(buildId ? { buildId } : {}), ...(step.after ? { id: { gt: step.after } } : {}) },
-      orderBy: { id: 'asc' },
-      take: step.take,
-      ...BESIDE,
-    });
-    return rows.map(toModel);
+    return (await db.$queryRaw<PlanRow[]>`${plansSql(buildId, step)}`).map(toPlan);
   }
 
   async inputs(db: Db, id: string): Promise<PlanInputs | null> {
@@ -142,6 +157,12 @@ export class PlansRepository {
   async result(db: Db, id: string): Promise<PlanResult | null> {
     const row = await db.planResult.findFirst({ where: { planId: id }, select: { result: true } });
     return row && (row.result as unknown as PlanResult);
+  }
+
+  /** The result as the text that is stored, with the state that says whether there is one. */
+  async resultText(db: Db, id: string): Promise<ResultText | null> {
+    const [row] = await db.$queryRaw<ResultRow[]>`${resultSql(id)}`;
+    return row ? { state: row.state as PlanState, text: row.text, schemaVersion: row.schema_version, engineVersion: row.engine_version } : null;
   }
 
   async insertResult(db: Db, at: { gardenId: string; id: string }, attempt: number, computed: { result: PlanResult; timingsMs: object }): Promise<void> {

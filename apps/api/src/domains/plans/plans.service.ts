@@ -1,4 +1,4 @@
-import type { PlanInputs, PlanResult } from '@lathwork/model';
+import type { PlanInputs } from '@lathwork/model';
 import { Inject, Injectable } from '@nestjs/common';
 import type { Request } from 'express';
 import type { Actor } from '../../platform/access/actor.js';
@@ -9,7 +9,7 @@ import { lockGarden } from '../../platform/database/garden-lock.js';
 import { newId } from '../../platform/database/ids.js';
 import { etagOfParts } from '../../platform/http/etag.js';
 import { afterOf, toPage, type Page } from '../../platform/http/page.js';
-import { found, reply, type Reply } from '../../platform/http/reply.js';
+import { found, reply, Reply } from '../../platform/http/reply.js';
 import { Idempotency } from '../../platform/idempotency/idempotency.js';
 import { enqueueInTurn } from '../../platform/jobs/jobs.js';
 import { fail } from '../../platform/problems/problem.js';
@@ -47,7 +47,7 @@ export class PlansService {
 
   async list(actor: Actor, query: PlanListQuery): Promise<Page<PlanResponse>> {
     const step = { after: afterOf(query), take: query.limit + 1 };
-    const plans = await this.database.readSnapshot(actor, (db) => this.plans.list(db, query.buildId ?? null, step));
+    const plans = await this.database.readOnce(actor, (db) => this.plans.list(db, query.buildId ?? null, step));
     return toPage(
       plans.map((plan) => toResponse(plan, null)),
       query.limit,
@@ -57,14 +57,15 @@ export class PlansService {
   }
 
   async find(actor: Actor, id: string): Promise<Reply> {
-    const { plan, result } = await this.read(actor, id);
-    return found(toResponse(plan, result), etagOfPlan(plan));
+    const { plan, reviewBlocked } = await this.read(actor, id);
+    return found(toResponse(plan, reviewBlocked), etagOfPlan(plan));
   }
 
   async result(actor: Actor, id: string): Promise<Reply> {
-    const { plan, result } = await this.read(actor, id);
-    if (!result) return fail('plan-not-ready', { state: plan.state });
-    return found(result, etagOfParts(plan.id, result.schemaVersion, result.engineVersion));
+    const { state, text, schemaVersion, engineVersion } = must(await this.database.readOnce(actor, (db) => this.plans.resultText(db, id)), WHAT);
+    if (text === null) return fail('plan-not-ready', { state });
+    // The text goes out as it is stored; reading it into objects first would only cost time.
+    return new Reply({ status: 200, etag: etagOfParts(id, schemaVersion ?? 0, engineVersion ?? '') }, text);
   }
 
   async inputs(actor: Actor, id: string): Promise<Reply> {
@@ -75,11 +76,8 @@ export class PlansService {
     return found(inputs, etagOfParts(plan.id, plan.inputsSha256.slice(0, 16)));
   }
 
-  private read(actor: Actor, id: string): Promise<{ plan: PlanRecord; result: PlanResult | null }> {
-    return this.database.readSnapshot(actor, async (db) => {
-      const plan = must(await this.plans.find(db, id), WHAT);
-      return { plan, result: plan.state === 'ready' ? await this.plans.result(db, id) : null };
-    });
+  private read(actor: Actor, id: string): Promise<{ plan: PlanRecord; reviewBlocked: boolean | null }> {
+    return this.database.readOnce(actor, async (db) => must(await this.plans.findReviewable(db, id), WHAT));
   }
 
   private async insert(db: Db, actor: Actor, collected: CollectedInputs): Promise<PlanRecord> {
@@ -98,10 +96,10 @@ export class PlansService {
     const id = accepted.answer.location?.split('/').at(-1);
     if (waitMs === null || id === undefined) return accepted;
     const done = await waitUntil(waitMs, () => this.database.readSnapshot(actor, async (db) => (await this.plans.state(db, id)) !== 'computing'));
-    const { plan, result } = await this.read(actor, id);
+    const { plan, reviewBlocked } = await this.read(actor, id);
     const applied = { 'Preference-Applied': `wait=${waitMs / 1000}` };
     return reply(
-      { status: done ? 201 : 202, body: toResponse(plan, result), location: `/v1/plans/${id}`, etag: etagOfPlan(plan) },
+      { status: done ? 201 : 202, body: toResponse(plan, reviewBlocked), location: `/v1/plans/${id}`, etag: etagOfPlan(plan) },
       done ? applied : { ...applied, ...RETRY_AFTER },
     );
   }

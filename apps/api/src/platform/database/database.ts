@@ -4,7 +4,7 @@ import type pg from 'pg';
 import { NIL_ID } from '../access/actor.js';
 import type { Role } from '../access/roles.js';
 import { PrismaClient, type Prisma } from './generated/client.js';
-import { openedPool, openingWith } from './opened-pool.js';
+import { GardenPool, openedWith, type Opening } from './pg-adapter.js';
 import { POOL } from './pool.js';
 
 /** The open transaction of one garden. Repositories take it first and hold none of their own. */
@@ -21,13 +21,15 @@ export interface Tenant {
   reach?: 'all' | 'own';
 }
 
-/** The settings that the policies read. Each is set every time, so that nothing of an earlier transaction can be left. */
-const settingsOf = ({ gardenId, accountId, memberId, roles, reach }: Tenant): Record<string, string> => ({
-  'app.garden_id': gardenId,
-  'app.account_id': accountId ?? '',
+/** The settings that the policies read. */
+const openingOf = ({ gardenId, accountId, memberId, roles, reach }: Tenant, kind: 'changes' | 'reads' | 'reads once'): Opening => ({
+  gardenId,
+  accountId: accountId ?? '',
   // Nobody's id rather than none: reaching only own rows without being a member reaches nothing.
-  'app.own_member_id': reach === 'own' ? (memberId ?? NIL_ID) : '',
-  'app.writes_shared': roles?.includes('coordinator') ? 'on' : 'off',
+  ownMemberId: reach === 'own' ? (memberId ?? NIL_ID) : '',
+  writesShared: roles?.includes('coordinator') ? 'on' : 'off',
+  reads: kind !== 'changes',
+  once: kind === 'reads once',
 });
 
 const LIMITS = { maxWait: 5_000, timeout: 30_000 } as const;
@@ -38,17 +40,23 @@ export class Database implements OnApplicationShutdown {
 
   constructor(@Inject(POOL) private readonly pool: pg.Pool) {
     // The adapter has a copy of the same types of its own, a version apart.
-    this.client = new PrismaClient({ adapter: new PrismaPg(openedPool(pool) as unknown as ConstructorParameters<typeof PrismaPg>[0]) });
+    const gardens = new GardenPool(pool) as unknown as ConstructorParameters<typeof PrismaPg>[0];
+    this.client = new PrismaClient({ adapter: new PrismaPg(gardens) });
   }
 
   /** Everything inside succeeds together or leaves no trace. Rows of other gardens do not exist in there. */
   inTransaction<T>(actor: Tenant, fn: (db: Db) => Promise<T>): Promise<T> {
-    return openingWith({ readOnly: false, settings: settingsOf(actor) }, () => this.client.$transaction(fn, LIMITS));
+    return openedWith(openingOf(actor, 'changes'), () => this.client.$transaction(fn, LIMITS));
   }
 
   /** All reads inside see the garden at one moment, and nothing can be written. */
   readSnapshot<T>(actor: Tenant, fn: (db: Db) => Promise<T>): Promise<T> {
-    return openingWith({ readOnly: true, settings: settingsOf(actor) }, () => this.client.$transaction(fn, LIMITS));
+    return openedWith(openingOf(actor, 'reads'), () => this.client.$transaction(fn, LIMITS));
+  }
+
+  /** As `readSnapshot`, for one single question: asked, answered and over in one round trip. A second one is refused. */
+  readOnce<T>(actor: Tenant, fn: (db: Db) => Promise<T>): Promise<T> {
+    return openedWith(openingOf(actor, 'reads once'), () => this.client.$transaction(fn, LIMITS));
   }
 
   async onApplicationShutdown(): Promise<void> {

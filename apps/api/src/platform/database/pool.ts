@@ -26,7 +26,9 @@ export const makePool = (url: string, max: number): pg.Pool => {
     connectionTimeoutMillis: 5_000,
     statement_timeout: 30_000,
     idle_in_transaction_session_timeout: 60_000,
-  });
+    // Questions go out without waiting for the answers before them: see pg-adapter.ts.
+    pipeline: true,
+  } as pg.PoolConfig);
   return withListeners(pool);
 };
 
