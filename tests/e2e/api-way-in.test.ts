@@ -71,7 +71,7 @@ describe('docs/api/README.md as a reader follows it', () => {
     expect({ code, errors }).toEqual({ code: 0, errors: '' });
     expect(out).toMatch(/EX-1\nEX-2\nEX-3\nEX-4\n/);
     expect(out.trimEnd().split('\n').at(-1)).toBe('ready');
-    const pdf = mupdf.Document.openDocument(readFileSync(join(folder, 'plan-book.pdf')), 'application/pdf');
+    const pdf = mupdf.Document.openDocument(readFileSync(join(folder, 'out', 'plan-book.pdf')), 'application/pdf');
     expect(pdf.countPages()).toBeGreaterThan(15);
     expect(pdf.loadPage(0).toStructuredText('preserve-whitespace').asText().replaceAll(/\s+/g, ' ')).toContain('Behind the tool library');
   }, 180_000);
