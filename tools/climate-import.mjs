@@ -14,10 +14,7 @@ const flag = (name) => (flags.includes(name) ? flags[flags.indexOf(name) + 1] : 
 if (!file || file.startsWith('--')) refuse('Name a climate file (formats: docs/formats), or - for standard input.');
 
 await setUp();
-const [{ ClimateReader, toClimateInputs }, { solarHourOf, sunPosition }] = await Promise.all([
-  import('@lathwork/formats'),
-  import('@lathwork/calc'),
-]);
+const [{ ClimateReader, toClimateInputs }, { solarHourOf, sunPosition }] = await Promise.all([import('@lathwork/formats'), import('@lathwork/calc')]);
 const sunHeight = ({ latitudeDeg, longitudeDeg, zoneH, dayOfYear, clockH }) =>
   sunPosition({ latitudeDeg, dayOfYear, solarHour: solarHourOf(clockH, { longitudeDeg, zoneH, dayOfYear }) }).up;
 const answers = Object.fromEntries(

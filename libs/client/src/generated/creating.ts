@@ -7,7 +7,9 @@ export const CREATING: ReadonlySet<string> = new Set([
   'POST /v1/builds/{id}/photos',
   'POST /v1/documents',
   'POST /v1/exchange-rates',
+  'POST /v1/exports',
   'POST /v1/gardens',
+  'POST /v1/imports',
   'POST /v1/invitations',
   'POST /v1/keys',
   'POST /v1/plans',
@@ -20,4 +22,8 @@ export const CREATING: ReadonlySet<string> = new Set([
   'POST /v1/stock/intakes',
   'POST /v1/stock/{id}/photos',
   'POST /v1/structures',
+  'POST /v1/webhooks',
+  'POST /v1/webhooks/{id}/secret-rotations',
+  'POST /v1/webhooks/{webhookId}/deliveries/{id}/redeliver',
+  'POST /v1/webhooks/{webhookId}/test',
 ]);

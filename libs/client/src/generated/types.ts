@@ -65,6 +65,26 @@ export interface paths {
         patch: operations["updateAccount"];
         trace?: never;
     };
+    "/v1/account/erasure": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Erase yourself: account, memberships and all that names you
+         * @description Whoever is signed in may call it.
+         */
+        post: operations["eraseAccount"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/account/events": {
         parameters: {
             query?: never;
@@ -85,6 +105,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/account/export": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Everything that is kept of you, as one archive: JSON, tables and files
+         * @description Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["exportAccount"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/account/factor": {
         parameters: {
             query?: never;
@@ -94,7 +134,7 @@ export interface paths {
         };
         /**
          * Whether a second factor is set
-         * @description Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description Whoever is signed in may call it.
          */
         get: operations["getFactor"];
         put?: never;
@@ -374,7 +414,7 @@ export interface paths {
         };
         /**
          * Show the warnings of the newest plan of a build
-         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer.
          */
         get: operations["getBuildHazards"];
         put?: never;
@@ -394,7 +434,7 @@ export interface paths {
         };
         /**
          * Show who changed what between two revisions of the plan of a build
-         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer.
          */
         get: operations["getBuildHistory"];
         put?: never;
@@ -414,7 +454,7 @@ export interface paths {
         };
         /**
          * Show what a build needs, without what it costs
-         * @description A key needs the scope `plans:read`. Roles: coordinator and storekeeper. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `plans:read`. Roles: coordinator and storekeeper. For what is their own or shared: member and extension volunteer.
          */
         get: operations["getBuildNeeds"];
         put?: never;
@@ -522,7 +562,7 @@ export interface paths {
         };
         /**
          * Show what a build costs, without what it is
-         * @description A key needs the scope `plans:read`. Roles: coordinator and treasurer. For what is their own or shared: member. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `plans:read`. Roles: coordinator and treasurer. For what is their own or shared: member.
          */
         get: operations["getBuildTotals"];
         put?: never;
@@ -542,7 +582,7 @@ export interface paths {
         };
         /**
          * Find the stations nearest to a place
-         * @description A key needs the scope `sites:read`. Roles: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `sites:read`. Roles: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder.
          */
         get: operations["listClimateStations"];
         put?: never;
@@ -681,6 +721,70 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/exports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List exports, oldest first
+         * @description A key needs the scope `exports:write`. Roles: coordinator. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listGardenExports"];
+        put?: never;
+        /**
+         * Have the whole garden packed for taking elsewhere
+         * @description A key needs the scope `exports:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["exportGarden"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/exports/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show the state of one export
+         * @description A key needs the scope `exports:write`. Roles: coordinator. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getGardenExport"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/exports/{id}/file": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Fetch the archive, within a day of its making
+         * @description A key needs the scope `exports:write`. Roles: coordinator. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getGardenExportFile"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/gardens": {
         parameters: {
             query?: never;
@@ -739,6 +843,26 @@ export interface paths {
         get: operations["listHistory"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Take a packed garden into this one: the archive itself is the body
+         * @description A key needs the scope `imports:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["importGarden"];
         delete?: never;
         options?: never;
         head?: never;
@@ -882,7 +1006,7 @@ export interface paths {
         };
         /**
          * Follow a job by server-sent events: "progress" at each change, "end" at last
-         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `plans:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer.
          */
         get: operations["streamJobEvents"];
         put?: never;
@@ -998,7 +1122,7 @@ export interface paths {
         };
         /**
          * What a member has agreed to share with you
-         * @description Roles: member, coordinator, treasurer, storekeeper, safety lead and extension volunteer. Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description Roles: member, coordinator, treasurer, storekeeper, safety lead and extension volunteer. Whoever is signed in may call it.
          */
         get: operations["getSharedDetails"];
         put?: never;
@@ -1018,7 +1142,7 @@ export interface paths {
         };
         /**
          * What you have agreed to in this garden, and in which words
-         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description For what is their own or shared: member, coordinator, treasurer, storekeeper, safety lead, extension volunteer and funder. Whoever is signed in may call it.
          */
         get: operations["listConsents"];
         put?: never;
@@ -1150,7 +1274,7 @@ export interface paths {
         };
         /**
          * Show sums over the garden that name nobody
-         * @description A key needs the scope `plans:read`. Roles: coordinator, treasurer and funder. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         * @description A key needs the scope `plans:read`. Roles: coordinator, treasurer and funder.
          */
         get: operations["getGardenTotals"];
         put?: never;
@@ -1673,6 +1797,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/sites/{id}/climate": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show the climate at a site: months, design night, frost dates, sun, each with its basis, doubt and sources
+         * @description A key needs the scope `sites:read`. Roles: coordinator and safety lead. For what is their own or shared: member and extension volunteer.
+         */
+        get: operations["getSiteClimate"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/sites/{id}/restore": {
         parameters: {
             query?: never;
@@ -2055,6 +2199,158 @@ export interface paths {
          * @description A key needs the scope `structures:write`. For what is their own or shared: member and coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
          */
         post: operations["restoreStructure"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List webhooks, oldest first
+         * @description A key needs the scope `webhooks:read`. Roles: coordinator. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listWebhooks"];
+        put?: never;
+        /**
+         * Have events sent to an address; shows its secret once
+         * @description A key needs the scope `webhooks:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["createWebhook"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show one webhook
+         * @description A key needs the scope `webhooks:read`. Roles: coordinator. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getWebhook"];
+        put?: never;
+        post?: never;
+        /**
+         * Remove a webhook and its secrets
+         * @description A key needs the scope `webhooks:write`. Roles: coordinator.
+         */
+        delete: operations["removeWebhook"];
+        options?: never;
+        head?: never;
+        /**
+         * Change a webhook, switch it off or on
+         * @description A key needs the scope `webhooks:write`. Roles: coordinator. Send the `ETag` you read as `If-Match`; when somebody was faster nothing is changed and the answer is 412.
+         */
+        patch: operations["updateWebhook"];
+        trace?: never;
+    };
+    "/v1/webhooks/{id}/secret-rotations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Give a webhook a new secret; for 24 hours the former one signs too
+         * @description A key needs the scope `webhooks:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["rotateWebhookSecret"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhookId}/deliveries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * List what was sent and what came of it, newest first
+         * @description A key needs the scope `webhooks:read`. Roles: coordinator. Gives one page; follow `next` or the `Link` header for more.
+         */
+        get: operations["listDeliveries"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhookId}/deliveries/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Show one delivery and its tries
+         * @description A key needs the scope `webhooks:read`. Roles: coordinator. Send `If-None-Match` with the `ETag` you have, and an unchanged thing answers 304 without a body.
+         */
+        get: operations["getDelivery"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhookId}/deliveries/{id}/redeliver": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Send an event once more, under the same id
+         * @description A key needs the scope `webhooks:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["redeliver"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/webhooks/{webhookId}/test": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Send the event webhook.test to this address alone
+         * @description A key needs the scope `webhooks:write`. Roles: coordinator. Send an `Idempotency-Key`, and a repeat makes nothing twice.
+         */
+        post: operations["testWebhook"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2559,6 +2855,31 @@ export interface components {
             people: number;
             startOn: string | null;
         };
+        /** @description Who gave the thing. Kept sealed; shown to coordinator, treasurer and storekeeper only. */
+        DonorPatch: {
+            name?: string;
+            /** @description What the gift is worth to a funder, where somebody said so */
+            value?: components["schemas"]["MoneyPatch"] | null;
+            /** @description Whether the donor wishes to be named in public */
+            wishesToBeNamed?: boolean;
+        };
+        /** @description Who gave the thing. Kept sealed; shown to coordinator, treasurer and storekeeper only. */
+        DonorRequest: {
+            name: string;
+            /** @description What the gift is worth to a funder, where somebody said so */
+            value: components["schemas"]["MoneyRequest"] | null;
+            /** @description Whether the donor wishes to be named in public */
+            wishesToBeNamed: boolean;
+        };
+        /** @description Erases you for good. There is no way back. */
+        ErasureRequest: {
+            /** @description Closes the gardens of which you are the last member; left out, they stand in the way */
+            closeEmptyGardens?: boolean | null;
+            /** @description Six digits of the second factor, or a recovery code */
+            code?: string | null;
+            /** @description The present password */
+            password: string;
+        };
         ExchangeRate: {
             /** Format: date-time */
             createdAt: string;
@@ -2618,6 +2939,31 @@ export interface components {
             /** Format: int32 */
             version: number;
         };
+        GardenExport: {
+            byteCount: number | null;
+            /** Format: date-time */
+            createdAt: string;
+            /** @description When the file goes */
+            expiresAt: string | null;
+            finishedAt: string | null;
+            /** Format: uuid */
+            id: string;
+            links: {
+                file: string | null;
+                self: string;
+            };
+            problem: components["schemas"]["Problem"] | null;
+            sha256: string | null;
+            startedAt: string | null;
+            /** @enum {string} */
+            state: "queued" | "packing" | "ready" | "failed";
+            withFiles: boolean;
+        };
+        /** @description Packs the whole garden: JSON with a schema version, tables, and where wanted the photos and printed plans. */
+        GardenExportRequest: {
+            /** @description Whether photos and PDFs come along */
+            withFiles: boolean;
+        };
         /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
         GardenPatch: {
             /** @description What a coordinator may approve alone, in minor units of the currency; left out or null: no limit */
@@ -2664,15 +3010,15 @@ export interface components {
         GardenTotals: {
             builds: {
                 /** Format: int32 */
-                computing: number;
+                computingCount: number;
                 /** Format: int32 */
-                failed: number;
+                failedCount: number;
                 /** Format: int32 */
-                planned: number;
+                plannedCount: number;
                 /** Format: int32 */
-                reviewed: number;
+                reviewedCount: number;
                 /** Format: int32 */
-                unplanned: number;
+                unplannedCount: number;
             };
             hours: {
                 highH: number;
@@ -2717,6 +3063,40 @@ export interface components {
             material: "masonry" | "timber" | "unknown";
             /** @enum {string} */
             roofShedsOntoIt: "yes" | "no" | "unknown";
+        };
+        ImportReport: {
+            /** @description What did not come along, and why */
+            dropped: {
+                /** Format: int32 */
+                itemsCount: number;
+                what: string;
+                why: string;
+            }[];
+            /** Format: uuid */
+            gardenId: string;
+            /** @description An empty garden also takes over name, language, currency and units */
+            gardenWasEmpty: boolean;
+            /** @description What has which id now */
+            ids: {
+                from: string;
+                /** Format: uuid */
+                to: string;
+                /** @enum {string} */
+                what: "garden" | "sites" | "structures" | "stock" | "prices" | "exchangeRates" | "builds" | "claims" | "plans" | "photos";
+            }[];
+            /** @description Names that were taken already */
+            renamed: {
+                from: string;
+                to: string;
+                /** @enum {string} */
+                what: "site" | "structure" | "stockItem";
+            }[];
+            taken: {
+                /** Format: int32 */
+                itemsCount: number;
+                /** @enum {string} */
+                what: "sites" | "structures" | "stock" | "prices" | "exchangeRates" | "builds" | "claims" | "plans" | "photos";
+            }[];
         };
         InKindRequest: {
             label: string;
@@ -2904,6 +3284,34 @@ export interface components {
             lastSeenAt: string;
             /** @description Only where a token was asked for; null beside a cookie. Shown this once. */
             token: string | null;
+        };
+        NewWebhook: {
+            /** Format: date-time */
+            createdAt: string;
+            description: string | null;
+            eventTypes: string[];
+            failingSince: string | null;
+            formerSecretUntil: string | null;
+            /** Format: uuid */
+            id: string;
+            /** @description Shown this once: signs what is sent (Standard Webhooks) */
+            secret: string;
+            /** @enum {string} */
+            state: "active" | "disabled";
+            /** Format: date-time */
+            updatedAt: string;
+            url: string;
+            /** Format: int32 */
+            version: number;
+        };
+        /** @description Something that shades the plot: a wall, a tree, a hill, as seen from the plot. */
+        ObstacleRequest: {
+            /** @description From the plot to its middle, clockwise from north */
+            bearingDeg: number | string;
+            distanceM: number | string;
+            /** @description Above the ground of the plot */
+            heightM: number | string;
+            widthM: number | string;
         };
         OpeningRequest: {
             /** @description Lower edge above the ground line */
@@ -4162,7 +4570,7 @@ export interface components {
             status: number;
             title: string;
             /** @enum {string} */
-            type: "/v1/problems/malformed-json" | "/v1/problems/malformed-request" | "/v1/problems/validation-failed" | "/v1/problems/malformed-id" | "/v1/problems/cursor-invalid" | "/v1/problems/idempotency-key-invalid" | "/v1/problems/unauthenticated" | "/v1/problems/scope-missing" | "/v1/problems/not-yours" | "/v1/problems/garden-required" | "/v1/problems/cross-site" | "/v1/problems/not-a-member" | "/v1/problems/role-missing" | "/v1/problems/person-only" | "/v1/problems/garden-only" | "/v1/problems/scope-beyond-own" | "/v1/problems/email-unconfirmed" | "/v1/problems/too-many-gardens" | "/v1/problems/sign-in-failed" | "/v1/problems/code-required" | "/v1/problems/slowed-down" | "/v1/problems/quota-used-up" | "/v1/problems/sign-up-invited-only" | "/v1/problems/code-of-mail-invalid" | "/v1/problems/password-wrong" | "/v1/problems/last-coordinator" | "/v1/problems/other-address" | "/v1/problems/operator-only" | "/v1/problems/route-unknown" | "/v1/problems/not-found" | "/v1/problems/method-not-allowed" | "/v1/problems/not-acceptable" | "/v1/problems/body-too-large" | "/v1/problems/media-type-unsupported" | "/v1/problems/too-many-requests" | "/v1/problems/rate-limited" | "/v1/problems/jobs-full" | "/v1/problems/if-match-required" | "/v1/problems/version-stale" | "/v1/problems/idempotency-conflict" | "/v1/problems/idempotency-running" | "/v1/problems/conflict" | "/v1/problems/name-taken" | "/v1/problems/archived" | "/v1/problems/in-use" | "/v1/problems/inputs-contradict" | "/v1/problems/stock-claimed" | "/v1/problems/stock-short" | "/v1/problems/station-far" | "/v1/problems/plan-not-ready" | "/v1/problems/document-not-ready" | "/v1/problems/own-request" | "/v1/problems/over-limit" | "/v1/problems/already-decided" | "/v1/problems/plan-failed" | "/v1/problems/own-review" | "/v1/problems/review-blocked" | "/v1/problems/quota-exceeded" | "/v1/problems/job-cancelled" | "/v1/problems/not-your-job" | "/v1/problems/url-refused" | "/v1/problems/too-many-webhooks" | "/v1/problems/webhook-disabled" | "/v1/problems/picture-kind-refused" | "/v1/problems/picture-unusable" | "/v1/problems/archive-refused" | "/v1/problems/export-too-large" | "/v1/problems/document-refused" | "/v1/problems/report-refused" | "/v1/problems/report-unavailable" | "/v1/problems/timed-out" | "/v1/problems/read-only" | "/v1/problems/storage-full" | "/v1/problems/unavailable" | "/v1/problems/internal";
+            type: "/v1/problems/malformed-json" | "/v1/problems/malformed-request" | "/v1/problems/validation-failed" | "/v1/problems/malformed-id" | "/v1/problems/cursor-invalid" | "/v1/problems/idempotency-key-invalid" | "/v1/problems/unauthenticated" | "/v1/problems/scope-missing" | "/v1/problems/not-yours" | "/v1/problems/garden-required" | "/v1/problems/cross-site" | "/v1/problems/not-a-member" | "/v1/problems/role-missing" | "/v1/problems/person-only" | "/v1/problems/garden-only" | "/v1/problems/scope-beyond-own" | "/v1/problems/email-unconfirmed" | "/v1/problems/too-many-gardens" | "/v1/problems/sign-in-failed" | "/v1/problems/code-required" | "/v1/problems/slowed-down" | "/v1/problems/quota-used-up" | "/v1/problems/sign-up-invited-only" | "/v1/problems/code-of-mail-invalid" | "/v1/problems/password-wrong" | "/v1/problems/last-coordinator" | "/v1/problems/last-member" | "/v1/problems/other-address" | "/v1/problems/operator-only" | "/v1/problems/route-unknown" | "/v1/problems/not-found" | "/v1/problems/method-not-allowed" | "/v1/problems/not-acceptable" | "/v1/problems/body-too-large" | "/v1/problems/media-type-unsupported" | "/v1/problems/too-many-requests" | "/v1/problems/rate-limited" | "/v1/problems/jobs-full" | "/v1/problems/if-match-required" | "/v1/problems/version-stale" | "/v1/problems/idempotency-conflict" | "/v1/problems/idempotency-running" | "/v1/problems/conflict" | "/v1/problems/name-taken" | "/v1/problems/archived" | "/v1/problems/in-use" | "/v1/problems/inputs-contradict" | "/v1/problems/stock-claimed" | "/v1/problems/stock-short" | "/v1/problems/station-far" | "/v1/problems/plan-not-ready" | "/v1/problems/document-not-ready" | "/v1/problems/own-request" | "/v1/problems/over-limit" | "/v1/problems/already-decided" | "/v1/problems/plan-failed" | "/v1/problems/own-review" | "/v1/problems/review-blocked" | "/v1/problems/quota-exceeded" | "/v1/problems/job-cancelled" | "/v1/problems/not-your-job" | "/v1/problems/url-refused" | "/v1/problems/too-many-webhooks" | "/v1/problems/webhook-disabled" | "/v1/problems/picture-kind-refused" | "/v1/problems/picture-unusable" | "/v1/problems/archive-refused" | "/v1/problems/archive-too-large" | "/v1/problems/import-refused" | "/v1/problems/export-too-large" | "/v1/problems/document-refused" | "/v1/problems/report-refused" | "/v1/problems/report-unavailable" | "/v1/problems/timed-out" | "/v1/problems/read-only" | "/v1/problems/storage-full" | "/v1/problems/unavailable" | "/v1/problems/internal";
         };
         RecoveryCodes: {
             /** @description To be written down: each opens the account once in place of a code. Shown this once. */
@@ -4303,7 +4711,7 @@ export interface components {
             name: string;
             /** @enum {string} */
             nearHilltop: "no" | "yes" | "unknown";
-            obstacles: {
+            obstacles?: {
                 /** @description from the plot to its middle, clockwise from north */
                 bearingDeg: number;
                 distanceM: number;
@@ -4355,6 +4763,180 @@ export interface components {
                 speedMPerS: number;
             } | "unknown";
         };
+        SiteClimate: {
+            climate: {
+                /** Format: int32 */
+                chartStartMonth: number;
+                clearDay: {
+                    airC: number[];
+                    beamNormalWPerM2: number[];
+                    /** Format: int32 */
+                    dayOfYear: number;
+                    dewPointC: number;
+                    diffuseWPerM2: number[];
+                    globalWPerM2: number[];
+                    /** Format: int32 */
+                    month: number;
+                } | null;
+                clearDays: {
+                    airC: number[];
+                    beamNormalWPerM2: number[];
+                    /** Format: int32 */
+                    dayOfYear: number;
+                    dewPointC: number;
+                    diffuseWPerM2: number[];
+                    globalWPerM2: number[];
+                    /** Format: int32 */
+                    month: number;
+                }[];
+                coldestMonth: number | null;
+                coldNights: {
+                    airC: number[];
+                    beamNormalWPerM2: number[];
+                    /** Format: int32 */
+                    dayOfYear: number;
+                    dewPointC: number;
+                    diffuseWPerM2: number[];
+                    globalWPerM2: number[];
+                    /** Format: int32 */
+                    month: number;
+                }[];
+                degreeDays?: {
+                    growingBaseC: number;
+                    growingKD: number | null;
+                    heatingBaseC: number;
+                    heatingKD: number | null;
+                };
+                designNight: {
+                    /** @enum {string} */
+                    basis: "annualExtremeMinimum" | "hourlyPercentile" | "monthlyAbsoluteMinimum" | "monthlyMeanLessSpread";
+                    day: {
+                        airC: number[];
+                        beamNormalWPerM2: number[];
+                        /** Format: int32 */
+                        dayOfYear: number;
+                        dewPointC: number;
+                        diffuseWPerM2: number[];
+                        globalWPerM2: number[];
+                        /** Format: int32 */
+                        month: number;
+                    };
+                    doubtK: number;
+                    lowC: number;
+                } | null;
+                frost?: {
+                    /** @enum {string} */
+                    basis: "published" | "monthlyDistribution";
+                    doubtD: number;
+                    firstDayD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    freeD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    lastDayD: {
+                        p10: number | null;
+                        p50: number | null;
+                        p90: number | null;
+                    };
+                    /** @enum {string} */
+                    pattern: "everyYear" | "someYears" | "never" | "allYear";
+                    thresholdC: number;
+                    yearsWithFrostFrac: number;
+                } | null;
+                hardiness?: {
+                    classMaxC: number;
+                    classMinC: number;
+                    coldestClass: string;
+                    hardinessClass: string;
+                    mildestClass: string;
+                } | null;
+                heightCorrectionK: number;
+                heightDifferenceM: number;
+                /** @enum {string} */
+                hemisphere: "north" | "south" | "equatorial";
+                hottestMonth: number | null;
+                months: {
+                    clearSkyMJPerM2: number;
+                    /** @enum {string} */
+                    coldNightBasis: "recorded" | "estimated" | "none";
+                    coldNightC: number | null;
+                    daylightH: number;
+                    /** @enum {string} */
+                    dewPointBasis?: "vapourPressure" | "relativeHumidity" | "nightRule" | "none";
+                    dewPointC: number | null;
+                    dewPointDoubtK?: number | null;
+                    hasRecord: boolean;
+                    /** Format: int32 */
+                    month: number;
+                    /** @enum {string} */
+                    sunBasis: "radiation" | "sunshineHours" | "temperatureRange" | "none";
+                    sunDoubtFrac?: number | null;
+                    sunMJPerM2: number | null;
+                    sunnyDayMaxC: number | null;
+                    tMaxC: number | null;
+                    tMinC: number | null;
+                }[];
+                /** Format: int32 */
+                monthsWithRecordCount: number;
+                overheating?: {
+                    /** Format: int32 */
+                    month: number;
+                    nightsShut: boolean;
+                } | null;
+                stationDistanceM: number;
+                stationDoubtK?: number;
+                /** @enum {string} */
+                stationFit: "near" | "far" | "tooFar";
+                sunHours?: {
+                    brightH: number | null;
+                    clearedH: number;
+                    lostFrac: number;
+                    /** Format: int32 */
+                    month: number;
+                    openH: number;
+                }[];
+                /** @enum {string} */
+                sunHoursBasis?: "obstacles" | "freeHorizon";
+            };
+            notes: {
+                beforeTask?: string;
+                code: string;
+                params: {
+                    [key: string]: number | string | boolean | string[];
+                };
+                /** @enum {string} */
+                room: "geometry" | "climate" | "thermal" | "wind" | "snow" | "anchorage" | "fastening" | "cutting" | "takeoff" | "budget" | "schedule" | "safety";
+                /** @enum {string} */
+                severity: "stop" | "care" | "ask" | "note";
+                subject?: string;
+            }[];
+            /** Format: uuid */
+            siteId: string;
+            sources: {
+                publisher: string;
+                /** @enum {string} */
+                quality: "published" | "measured" | "practice" | "judgement" | "memory";
+                sourceId: string;
+                supersededBy?: string;
+                title: string;
+                year: number | null;
+            }[];
+            station: {
+                country: string;
+                credit: string;
+                distanceM: number;
+                /** @enum {string} */
+                kind: "means" | "normals";
+                period: string;
+                stationId: string;
+                stationName: string;
+            };
+        };
         /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
         SitePatch: {
             /** @description Confirms a place farther than 300 km from every climate station */
@@ -4376,6 +4958,8 @@ export interface components {
             name?: string;
             /** @enum {string} */
             nearHilltop?: "no" | "yes" | "unknown";
+            /** @description What shades the plot; left out: not measured; an empty list: a free horizon */
+            obstacles?: components["schemas"]["ObstacleRequest"][] | null;
             /** @description Where the plot lies; at most 5 km from its point. Plans never see it */
             outline?: {
                 coordinates: number[][][];
@@ -4418,6 +5002,8 @@ export interface components {
             name: string;
             /** @enum {string} */
             nearHilltop: "no" | "yes" | "unknown";
+            /** @description What shades the plot; left out: not measured; an empty list: a free horizon */
+            obstacles?: components["schemas"]["ObstacleRequest"][] | null;
             /** @description Where the plot lies; at most 5 km from its point. Plans never see it */
             outline?: {
                 coordinates: number[][][];
@@ -4505,7 +5091,7 @@ export interface components {
             annualExtremeMinYearsCount: number | null;
             country: string;
             credit: string;
-            frostDates: {
+            frostDates?: {
                 firstDayD: {
                     p10: number | null;
                     p50: number | null;
@@ -4519,7 +5105,7 @@ export interface components {
                 publisher: string;
                 thresholdC: number;
             } | null;
-            hourlyLow: {
+            hourlyLow?: {
                 coldShareFrac: number;
                 /** Format: int32 */
                 hoursCount: number;
@@ -4566,6 +5152,16 @@ export interface components {
             count: number;
             /** Format: date-time */
             createdAt: string;
+            /** @description null: nobody is noted, or it is not for you to see */
+            donor: {
+                name: string;
+                value: {
+                    currency: string;
+                    /** Format: int64 */
+                    minor: number;
+                } | null;
+                wishesToBeNamed: boolean;
+            } | null;
             /** Format: int32 */
             freeCount: number;
             /** @enum {string} */
@@ -4599,6 +5195,8 @@ export interface components {
             ageY?: number | string | "unknown" | null;
             /** Format: int32 */
             count?: number;
+            /** @description Who gave it; left out: nobody is noted */
+            donor?: components["schemas"]["DonorPatch"] | null;
             /** @enum {string} */
             grade?: "A" | "B" | "C" | "X";
             hazards?: ("leadPaintAssumed" | "leadPaintFound" | "treatedWoodOld" | "treatedWoodCopper" | "creosote" | "glassUnknown" | "glassAnnealed" | "barrelContentsUnknown" | "mould" | "asbestosPuttyPossible" | "nails" | "pvcContact")[];
@@ -4622,6 +5220,8 @@ export interface components {
             ageY: number | string | "unknown" | null;
             /** Format: int32 */
             count: number;
+            /** @description Who gave it; left out: nobody is noted */
+            donor?: components["schemas"]["DonorRequest"] | null;
             /** @enum {string} */
             grade: "A" | "B" | "C" | "X";
             hazards: ("leadPaintAssumed" | "leadPaintFound" | "treatedWoodOld" | "treatedWoodCopper" | "creosote" | "glassUnknown" | "glassAnnealed" | "barrelContentsUnknown" | "mould" | "asbestosPuttyPossible" | "nails" | "pvcContact")[];
@@ -4838,6 +5438,75 @@ export interface components {
             count: number;
             stockTag: string | null;
             volumeL: number | string;
+        };
+        Webhook: {
+            /** Format: date-time */
+            createdAt: string;
+            description: string | null;
+            eventTypes: string[];
+            failingSince: string | null;
+            formerSecretUntil: string | null;
+            /** Format: uuid */
+            id: string;
+            /** @enum {string} */
+            state: "active" | "disabled";
+            /** Format: date-time */
+            updatedAt: string;
+            url: string;
+            /** Format: int32 */
+            version: number;
+        };
+        WebhookDelivery: {
+            attempts: {
+                /** Format: date-time */
+                at: string;
+                /** @enum {string} */
+                outcome: "delivered" | "refused" | "redirected" | "gone" | "addressRefused" | "unresolved" | "unreachable" | "insecure" | "timedOut";
+                status: number | null;
+                tookS: number;
+            }[];
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: uuid */
+            eventId: string;
+            finishedAt: string | null;
+            /** Format: uuid */
+            id: string;
+            nextAttemptAt: string | null;
+            object: {
+                /** Format: uuid */
+                id: string;
+                type: string;
+                /** Format: int32 */
+                version: number;
+            };
+            /** @enum {string} */
+            state: "waiting" | "delivered" | "failed" | "cancelled";
+            type: string;
+            /** Format: uuid */
+            webhookId: string;
+        };
+        /** @description Merge patch (RFC 7396): only the fields to change; the result is checked as a whole. */
+        WebhookPatch: {
+            /** @description What the address is for */
+            description?: string | null;
+            /** @description Which events are sent; at least one */
+            eventTypes?: ("plan.ready" | "plan.failed" | "plan.stale" | "document.ready" | "document.failed" | "build.updated" | "stock.claimed" | "stock.released" | "member.joined")[];
+            /** @description Active when left out */
+            state?: ("active" | "disabled") | null;
+            /** @description An https address with a public name */
+            url?: string;
+        };
+        /** @description An address that is told of events by a signed POST. */
+        WebhookRequest: {
+            /** @description What the address is for */
+            description?: string | null;
+            /** @description Which events are sent; at least one */
+            eventTypes: ("plan.ready" | "plan.failed" | "plan.stale" | "document.ready" | "document.failed" | "build.updated" | "stock.claimed" | "stock.released" | "member.joined")[];
+            /** @description Active when left out */
+            state?: ("active" | "disabled") | null;
+            /** @description An https address with a public name */
+            url: string;
         };
         /** @description A wind speed means nothing without its basis. */
         WindBasisPatch: {
@@ -5103,7 +5772,7 @@ export interface components {
          * @description The earlier revision of the plan
          * @example 1
          */
-        fromQuery: number;
+        fromRevisionQuery: number;
         /** @description Only things of this grade */
         gradeQuery: "A" | "B" | "C" | "X";
         /**
@@ -5117,7 +5786,7 @@ export interface components {
          * @example "1"
          */
         IfMatch: string;
-        keyPath: "malformed-json" | "malformed-request" | "validation-failed" | "malformed-id" | "cursor-invalid" | "idempotency-key-invalid" | "unauthenticated" | "scope-missing" | "not-yours" | "garden-required" | "cross-site" | "not-a-member" | "role-missing" | "person-only" | "garden-only" | "scope-beyond-own" | "email-unconfirmed" | "too-many-gardens" | "sign-in-failed" | "code-required" | "slowed-down" | "quota-used-up" | "sign-up-invited-only" | "code-of-mail-invalid" | "password-wrong" | "last-coordinator" | "other-address" | "operator-only" | "route-unknown" | "not-found" | "method-not-allowed" | "not-acceptable" | "body-too-large" | "media-type-unsupported" | "too-many-requests" | "rate-limited" | "jobs-full" | "if-match-required" | "version-stale" | "idempotency-conflict" | "idempotency-running" | "conflict" | "name-taken" | "archived" | "in-use" | "inputs-contradict" | "stock-claimed" | "stock-short" | "station-far" | "plan-not-ready" | "document-not-ready" | "own-request" | "over-limit" | "already-decided" | "plan-failed" | "own-review" | "review-blocked" | "quota-exceeded" | "job-cancelled" | "not-your-job" | "url-refused" | "too-many-webhooks" | "webhook-disabled" | "picture-kind-refused" | "picture-unusable" | "archive-refused" | "export-too-large" | "document-refused" | "report-refused" | "report-unavailable" | "timed-out" | "read-only" | "storage-full" | "unavailable" | "internal";
+        keyPath: "malformed-json" | "malformed-request" | "validation-failed" | "malformed-id" | "cursor-invalid" | "idempotency-key-invalid" | "unauthenticated" | "scope-missing" | "not-yours" | "garden-required" | "cross-site" | "not-a-member" | "role-missing" | "person-only" | "garden-only" | "scope-beyond-own" | "email-unconfirmed" | "too-many-gardens" | "sign-in-failed" | "code-required" | "slowed-down" | "quota-used-up" | "sign-up-invited-only" | "code-of-mail-invalid" | "password-wrong" | "last-coordinator" | "last-member" | "other-address" | "operator-only" | "route-unknown" | "not-found" | "method-not-allowed" | "not-acceptable" | "body-too-large" | "media-type-unsupported" | "too-many-requests" | "rate-limited" | "jobs-full" | "if-match-required" | "version-stale" | "idempotency-conflict" | "idempotency-running" | "conflict" | "name-taken" | "archived" | "in-use" | "inputs-contradict" | "stock-claimed" | "stock-short" | "station-far" | "plan-not-ready" | "document-not-ready" | "own-request" | "over-limit" | "already-decided" | "plan-failed" | "own-review" | "review-blocked" | "quota-exceeded" | "job-cancelled" | "not-your-job" | "url-refused" | "too-many-webhooks" | "webhook-disabled" | "picture-kind-refused" | "picture-unusable" | "archive-refused" | "archive-too-large" | "import-refused" | "export-too-large" | "document-refused" | "report-refused" | "report-unavailable" | "timed-out" | "read-only" | "storage-full" | "unavailable" | "internal";
         /** @description Only things of this kind */
         kindQuery: "door" | "window" | "barrel" | "frame" | "tube" | "board" | "batten" | "sheet" | "film" | "anchor" | "hardware" | "other";
         /** @description Id of the last event seen; what follows it is told */
@@ -5158,15 +5827,18 @@ export interface components {
         startsOnQuery: string;
         /** @description Only jobs in this state */
         stateQuery: "queued" | "running" | "succeeded" | "failed" | "cancelled";
+        /** @description Only deliveries in this state */
+        stateQuery2: "waiting" | "delivered" | "failed" | "cancelled";
         /** @description Only requests in this state */
-        stateQuery2: "submitted" | "approved" | "refused" | "withdrawn";
+        stateQuery3: "submitted" | "approved" | "refused" | "withdrawn";
         /**
          * @description The later revision
          * @example 1
          */
-        toQuery: number;
+        toRevisionQuery: number;
         /** @description Only variants of this build */
         variantOfQuery: string;
+        webhookIdPath: string;
     };
     requestBodies: never;
     headers: {
@@ -5197,6 +5869,8 @@ export interface components {
          * @example 30
          */
         RetryAfter: number;
+        /** @description Seconds after which to ask again, while it is not done */
+        RetryAfter2: string;
         /**
          * @description How to say who is asking
          * @example Bearer realm="lathwork"
@@ -5255,8 +5929,11 @@ export interface operations {
                     /**
                      * @example {
                      *       "database": "ok",
+                     *       "disk": "ok",
                      *       "migrations": "ok",
                      *       "queue": "ok",
+                     *       "queueAge": "ok",
+                     *       "report": "ok",
                      *       "serving": "ok"
                      *     }
                      */
@@ -5326,6 +6003,19 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "email": "sorrel@example.org",
+                     *       "emailConfirmed": true,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "locale": "en",
+                     *       "name": "Sorrel Hedgerow",
+                     *       "secondFactor": false,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["Account"];
                 };
             };
@@ -5371,6 +6061,19 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "email": "sorrel@example.org",
+                     *       "emailConfirmed": true,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "locale": "en",
+                     *       "name": "Sorrel from the east field",
+                     *       "secondFactor": false,
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 3
+                     *     }
+                     */
                     "application/json": components["schemas"]["Account"];
                 };
             };
@@ -5385,6 +6088,46 @@ export interface operations {
             415: components["responses"]["Problem415"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    eraseAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "password": "five barrows under a bridge"
+                 *     }
+                 */
+                "application/json": components["schemas"]["ErasureRequest"];
+            };
+        };
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -5413,6 +6156,25 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "action": "account.update",
+                     *           "at": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "requestId": "019a1c3e-0000-7000-8000-000000000101"
+                     *         },
+                     *         {
+                     *           "action": "session.create",
+                     *           "at": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000102",
+                     *           "requestId": "019a1c3e-0000-7000-8000-000000000103"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["AccountEvent"][];
                         next: string | null;
@@ -5423,6 +6185,37 @@ export interface operations {
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportAccount: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everything that is kept of you, as one archive: JSON, tables and files */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": Blob;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -5440,12 +6233,17 @@ export interface operations {
             /** @description Whether a second factor is set */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "recoveryCodesLeftCount": 0,
+                     *       "state": "none"
+                     *     }
+                     */
                     "application/json": components["schemas"]["SecondFactor"];
                 };
             };
@@ -5485,6 +6283,12 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "secret": "GEZDGNBVGY3TQOJQGEZDGNBVGY3TQOJQ",
+                     *       "uri": "otpauth://totp/Lathwork:sorrel%40example.org?secret=GEZDGNBVGY3TQOJQGEZDGNBVGY3TQOJQ&issuer=Lathwork"
+                     *     }
+                     */
                     "application/json": components["schemas"]["BegunSecondFactor"];
                 };
             };
@@ -5528,6 +6332,20 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "label": "unnamed",
+                     *       "lastSeenAt": "2026-03-15T09:00:00.000Z",
+                     *       "recoveryCodes": [
+                     *         "abcd-efgh-jkmn-pqrs",
+                     *         "tuvw-xyz2-3456-789a"
+                     *       ],
+                     *       "token": "lws_shown-once-and-kept-by-you"
+                     *     }
+                     */
                     "application/json": components["schemas"]["SetSecondFactor"];
                 };
             };
@@ -5572,6 +6390,14 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "recoveryCodes": [
+                     *         "abcd-efgh-jkmn-pqrs",
+                     *         "tuvw-xyz2-3456-789a"
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["RecoveryCodes"];
                 };
             };
@@ -5616,6 +6442,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "label": "unnamed",
+                     *       "lastSeenAt": "2026-03-15T09:00:00.000Z",
+                     *       "token": "lws_shown-once-and-kept-by-you"
+                     *     }
+                     */
                     "application/json": components["schemas"]["NewSession"];
                 };
             };
@@ -5655,6 +6491,24 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "archived": false,
+                     *           "gardenId": "019a1c3e-0000-7000-8000-000000000001",
+                     *           "gardenName": "Rabbitbrush Bend Community Garden",
+                     *           "joinedAt": "2026-03-15T09:00:00.000Z",
+                     *           "memberId": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "roles": [
+                     *             "member",
+                     *             "storekeeper"
+                     *           ]
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["AccountGarden"][];
                         next: string | null;
@@ -5698,6 +6552,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "label": "unnamed",
+                     *       "lastSeenAt": "2026-03-15T09:00:00.000Z",
+                     *       "token": "lws_shown-once-and-kept-by-you"
+                     *     }
+                     */
                     "application/json": components["schemas"]["NewSession"];
                 };
             };
@@ -5870,7 +6734,9 @@ export interface operations {
                      *           "wishes": {
                      *             "crops": [
                      *               "spinach",
-                     *               "kale"
+                     *               "kale",
+                     *               "lettuce",
+                     *               "tomato"
                      *             ],
                      *             "nightTargetC": 2,
                      *             "purpose": "longerSeason",
@@ -6010,7 +6876,9 @@ export interface operations {
                      *       "wishes": {
                      *         "crops": [
                      *           "spinach",
-                     *           "kale"
+                     *           "kale",
+                     *           "lettuce",
+                     *           "tomato"
                      *         ],
                      *         "nightTargetC": 0,
                      *         "purpose": "longerSeason",
@@ -6292,7 +7160,9 @@ export interface operations {
                      *       "wishes": {
                      *         "crops": [
                      *           "spinach",
-                     *           "kale"
+                     *           "kale",
+                     *           "lettuce",
+                     *           "tomato"
                      *         ],
                      *         "nightTargetC": 2,
                      *         "purpose": "longerSeason",
@@ -6394,7 +7264,9 @@ export interface operations {
                      *       "wishes": {
                      *         "crops": [
                      *           "spinach",
-                     *           "kale"
+                     *           "kale",
+                     *           "lettuce",
+                     *           "tomato"
                      *         ],
                      *         "nightTargetC": 2,
                      *         "purpose": "longerSeason",
@@ -6488,7 +7360,9 @@ export interface operations {
                      *       "wishes": {
                      *         "crops": [
                      *           "spinach",
-                     *           "kale"
+                     *           "kale",
+                     *           "lettuce",
+                     *           "tomato"
                      *         ],
                      *         "nightTargetC": 2,
                      *         "purpose": "longerSeason",
@@ -6527,7 +7401,6 @@ export interface operations {
             /** @description Show the warnings of the newest plan of a build */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
@@ -6553,12 +7426,12 @@ export interface operations {
                  * @description The earlier revision of the plan
                  * @example 1
                  */
-                from: components["parameters"]["fromQuery"];
+                fromRevision: components["parameters"]["fromRevisionQuery"];
                 /**
                  * @description The later revision
                  * @example 1
                  */
-                to: components["parameters"]["toQuery"];
+                toRevision: components["parameters"]["toRevisionQuery"];
             };
             header?: never;
             path: {
@@ -6571,12 +7444,30 @@ export interface operations {
             /** @description Show who changed what between two revisions of the plan of a build */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "changes": [],
+                     *       "entries": [],
+                     *       "from": {
+                     *         "by": "coordinator",
+                     *         "createdAt": "2026-03-15T09:00:00.000Z",
+                     *         "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *         "revision": 1
+                     *       },
+                     *       "more": false,
+                     *       "to": {
+                     *         "by": "coordinator",
+                     *         "createdAt": "2026-03-15T09:00:00.000Z",
+                     *         "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *         "revision": 1
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["BuildHistory"];
                 };
             };
@@ -6604,12 +7495,264 @@ export interface operations {
             /** @description Show what a build needs, without what it costs */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "needs": [
+                     *         {
+                     *           "group": "frame",
+                     *           "lineId": "frame",
+                     *           "mark": null,
+                     *           "material": "frame.tubeSet",
+                     *           "need": 1,
+                     *           "tags": [],
+                     *           "toBuy": 1,
+                     *           "unit": "each",
+                     *           "wanted": 1
+                     *         },
+                     *         {
+                     *           "group": "film",
+                     *           "lineId": "film-main",
+                     *           "mark": "F1",
+                     *           "material": "film.greenhouse",
+                     *           "need": 44.9285416756382,
+                     *           "tags": [],
+                     *           "toBuy": 59.826144000000006,
+                     *           "unit": "m2",
+                     *           "wanted": 59.826144000000006
+                     *         },
+                     *         {
+                     *           "group": "film",
+                     *           "lineId": "film-ends",
+                     *           "mark": "F2",
+                     *           "material": "film.greenhouse",
+                     *           "need": 14.3999712,
+                     *           "tags": [],
+                     *           "toBuy": 31.212007680000006,
+                     *           "unit": "m2",
+                     *           "wanted": 31.212007680000006
+                     *         },
+                     *         {
+                     *           "group": "film",
+                     *           "lineId": "film-inner",
+                     *           "mark": null,
+                     *           "material": "film.innerCover",
+                     *           "need": 9,
+                     *           "tags": [],
+                     *           "toBuy": 9.9,
+                     *           "unit": "m2",
+                     *           "wanted": 9.9
+                     *         },
+                     *         {
+                     *           "group": "timber",
+                     *           "lineId": "timber-sill",
+                     *           "mark": "P1",
+                     *           "material": "sill.89x140",
+                     *           "need": 17.423000000000002,
+                     *           "tags": [],
+                     *           "toBuy": 17.423000000000002,
+                     *           "unit": "m",
+                     *           "wanted": 17.423000000000002
+                     *         },
+                     *         {
+                     *           "group": "timber",
+                     *           "lineId": "timber-board",
+                     *           "mark": "L1",
+                     *           "material": "board.38x89",
+                     *           "need": 37.087,
+                     *           "tags": [],
+                     *           "toBuy": 37.087,
+                     *           "unit": "m",
+                     *           "wanted": 37.087
+                     *         },
+                     *         {
+                     *           "group": "timber",
+                     *           "lineId": "timber-batten",
+                     *           "mark": "C1",
+                     *           "material": "batten.19x38",
+                     *           "need": 49.38,
+                     *           "tags": [],
+                     *           "toBuy": 56.787,
+                     *           "unit": "m",
+                     *           "wanted": 56.787
+                     *         },
+                     *         {
+                     *           "group": "openings",
+                     *           "lineId": "opening-D1",
+                     *           "mark": "D1",
+                     *           "material": "door",
+                     *           "need": 1,
+                     *           "tags": [
+                     *             "RB-003"
+                     *           ],
+                     *           "toBuy": 0,
+                     *           "unit": "each",
+                     *           "wanted": 1
+                     *         },
+                     *         {
+                     *           "group": "openings",
+                     *           "lineId": "door-hardware",
+                     *           "mark": null,
+                     *           "material": "door.hardware",
+                     *           "need": 1,
+                     *           "tags": [],
+                     *           "toBuy": 1,
+                     *           "unit": "set",
+                     *           "wanted": 1
+                     *         },
+                     *         {
+                     *           "group": "openings",
+                     *           "lineId": "door-seal",
+                     *           "mark": null,
+                     *           "material": "seal.strip",
+                     *           "need": 5.890000000000001,
+                     *           "tags": [],
+                     *           "toBuy": 6.184500000000001,
+                     *           "unit": "m",
+                     *           "wanted": 6.184500000000001
+                     *         },
+                     *         {
+                     *           "group": "water",
+                     *           "lineId": "barrels",
+                     *           "mark": null,
+                     *           "material": "barrel.water",
+                     *           "need": 3,
+                     *           "tags": [],
+                     *           "toBuy": 3,
+                     *           "unit": "each",
+                     *           "wanted": 3
+                     *         },
+                     *         {
+                     *           "group": "anchors",
+                     *           "lineId": "anchors",
+                     *           "mark": "G1",
+                     *           "material": "anchor.auger",
+                     *           "need": 16,
+                     *           "tags": [],
+                     *           "toBuy": 17,
+                     *           "unit": "each",
+                     *           "wanted": 17
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "screw-batten",
+                     *           "mark": null,
+                     *           "material": "screw.batten",
+                     *           "need": 315,
+                     *           "tags": [],
+                     *           "toBuy": 363,
+                     *           "unit": "each",
+                     *           "wanted": 363
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "screw-tube",
+                     *           "mark": null,
+                     *           "material": "screw.tube",
+                     *           "need": 100,
+                     *           "tags": [],
+                     *           "toBuy": 115,
+                     *           "unit": "each",
+                     *           "wanted": 115
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "screw-framing",
+                     *           "mark": null,
+                     *           "material": "screw.framing",
+                     *           "need": 120,
+                     *           "tags": [],
+                     *           "toBuy": 132,
+                     *           "unit": "each",
+                     *           "wanted": 132
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "straps",
+                     *           "mark": null,
+                     *           "material": "strap.tube",
+                     *           "need": 16,
+                     *           "tags": [],
+                     *           "toBuy": 18,
+                     *           "unit": "each",
+                     *           "wanted": 18
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "brace-cable",
+                     *           "mark": null,
+                     *           "material": "brace.cable",
+                     *           "need": 11.351953093631069,
+                     *           "tags": [],
+                     *           "toBuy": 12.487148402994176,
+                     *           "unit": "m",
+                     *           "wanted": 12.487148402994176
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "contact-tape",
+                     *           "mark": null,
+                     *           "material": "tape.contact",
+                     *           "need": 0.986353519541936,
+                     *           "tags": [],
+                     *           "toBuy": 1,
+                     *           "unit": "each",
+                     *           "wanted": 1
+                     *         },
+                     *         {
+                     *           "group": "fixings",
+                     *           "lineId": "paint",
+                     *           "mark": null,
+                     *           "material": "paint.white",
+                     *           "need": 0.3420406569818259,
+                     *           "tags": [],
+                     *           "toBuy": 0.3420406569818259,
+                     *           "unit": "L",
+                     *           "wanted": 0.3420406569818259
+                     *         },
+                     *         {
+                     *           "group": "ground",
+                     *           "lineId": "mesh",
+                     *           "mark": null,
+                     *           "material": "mesh.rodent",
+                     *           "need": 18.288,
+                     *           "tags": [],
+                     *           "toBuy": 19.2024,
+                     *           "unit": "m",
+                     *           "wanted": 19.2024
+                     *         },
+                     *         {
+                     *           "group": "sundries",
+                     *           "lineId": "ropes",
+                     *           "mark": null,
+                     *           "material": "rope",
+                     *           "need": 2,
+                     *           "tags": [],
+                     *           "toBuy": 2,
+                     *           "unit": "each",
+                     *           "wanted": 2
+                     *         },
+                     *         {
+                     *           "group": "sundries",
+                     *           "lineId": "thermometer",
+                     *           "mark": null,
+                     *           "material": "thermometer.minMax",
+                     *           "need": 1,
+                     *           "tags": [],
+                     *           "toBuy": 1,
+                     *           "unit": "each",
+                     *           "wanted": 1
+                     *         }
+                     *       ],
+                     *       "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "revision": 1
+                     *     }
+                     */
                     "application/json": components["schemas"]["BuildNeeds"];
                 };
             };
@@ -6648,6 +7791,28 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "byteCount": 48000,
+                     *           "caption": null,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "heightPixelCount": 48,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "links": {
+                     *             "file": "/v1/builds/019a1c3e-0000-7000-8000-000000000004/photos/019a1c3e-0000-7000-8000-000000000100/file",
+                     *             "self": "/v1/builds/019a1c3e-0000-7000-8000-000000000004/photos/019a1c3e-0000-7000-8000-000000000100"
+                     *           },
+                     *           "mediaType": "image/jpeg",
+                     *           "releaseOnFile": false,
+                     *           "showsPeople": false,
+                     *           "widthPixelCount": 64
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Photo"][];
                         next: string | null;
@@ -6746,6 +7911,23 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "byteCount": 48000,
+                     *       "caption": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "heightPixelCount": 48,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "links": {
+                     *         "file": "/v1/builds/019a1c3e-0000-7000-8000-000000000004/photos/019a1c3e-0000-7000-8000-000000000100/file",
+                     *         "self": "/v1/builds/019a1c3e-0000-7000-8000-000000000004/photos/019a1c3e-0000-7000-8000-000000000100"
+                     *       },
+                     *       "mediaType": "image/jpeg",
+                     *       "releaseOnFile": false,
+                     *       "showsPeople": false,
+                     *       "widthPixelCount": 64
+                     *     }
+                     */
                     "application/json": components["schemas"]["Photo"];
                 };
             };
@@ -6893,7 +8075,9 @@ export interface operations {
                      *       "wishes": {
                      *         "crops": [
                      *           "spinach",
-                     *           "kale"
+                     *           "kale",
+                     *           "lettuce",
+                     *           "tomato"
                      *         ],
                      *         "nightTargetC": 2,
                      *         "purpose": "longerSeason",
@@ -6932,12 +8116,25 @@ export interface operations {
             /** @description Show what a build costs, without what it is */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "capMinor": 130000,
+                     *       "cashMinor": 124630,
+                     *       "currency": "USD",
+                     *       "inKindMinor": 6000,
+                     *       "overCapMinor": 0,
+                     *       "planId": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "reclaimedMinor": 9000,
+                     *       "revision": 1,
+                     *       "unpricedCount": 19
+                     *     }
+                     */
                     "application/json": components["schemas"]["BuildTotals"];
                 };
             };
@@ -6976,7 +8173,6 @@ export interface operations {
             /** @description Find the stations nearest to a place */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
@@ -7042,6 +8238,119 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "annualExtremeMinC": -24.7,
+                     *       "annualExtremeMinYearsCount": 16,
+                     *       "country": "United States of America",
+                     *       "credit": "Datenbasis: Deutscher Wetterdienst, Einzelwerte gemittelt",
+                     *       "kind": "means",
+                     *       "months": [
+                     *         {
+                     *           "absoluteMinMeanC": -20.4,
+                     *           "precipitationMm": 10,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 7.2,
+                     *           "tMinC": -7.2,
+                     *           "vapourPressurePa": 320
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -20.4,
+                     *           "precipitationMm": 12,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 7,
+                     *           "tMinC": -7.5,
+                     *           "vapourPressurePa": 320
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -12,
+                     *           "precipitationMm": 23,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 13.4,
+                     *           "tMinC": -2.1,
+                     *           "vapourPressurePa": 380
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -6.8,
+                     *           "precipitationMm": 42,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 16.5,
+                     *           "tMinC": 1,
+                     *           "vapourPressurePa": 480
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -1.2,
+                     *           "precipitationMm": 56,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 21.4,
+                     *           "tMinC": 6.3,
+                     *           "vapourPressurePa": 740
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": 5.8,
+                     *           "precipitationMm": 41,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 29.2,
+                     *           "tMinC": 12.1,
+                     *           "vapourPressurePa": 920
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": 11.2,
+                     *           "precipitationMm": 41,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 32.4,
+                     *           "tMinC": 15.8,
+                     *           "vapourPressurePa": 1090
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": 9,
+                     *           "precipitationMm": 38,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 31,
+                     *           "tMinC": 14.6,
+                     *           "vapourPressurePa": 1000
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": 3.5,
+                     *           "precipitationMm": 30,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 26.8,
+                     *           "tMinC": 10.2,
+                     *           "vapourPressurePa": 760
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -6.3,
+                     *           "precipitationMm": 28,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 18.6,
+                     *           "tMinC": 2.9,
+                     *           "vapourPressurePa": 540
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -14.3,
+                     *           "precipitationMm": 13,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 12.5,
+                     *           "tMinC": -3,
+                     *           "vapourPressurePa": 380
+                     *         },
+                     *         {
+                     *           "absoluteMinMeanC": -20.6,
+                     *           "precipitationMm": 11,
+                     *           "sunshineH": null,
+                     *           "tMaxC": 6.4,
+                     *           "tMinC": -8,
+                     *           "vapourPressurePa": 310
+                     *         }
+                     *       ],
+                     *       "period": "2003-2021 means",
+                     *       "stationElevationM": 1656,
+                     *       "stationId": "72565",
+                     *       "stationLatitudeDeg": 39.87,
+                     *       "stationLongitudeDeg": -104.67,
+                     *       "stationName": "Denver Airp./CO"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Station"];
                 };
             };
@@ -7085,29 +8394,23 @@ export interface operations {
                      *       "items": [
                      *         {
                      *           "createdAt": "2026-03-15T09:00:00.000Z",
-                     *           "engineVersion": null,
+                     *           "engineVersion": "fake-1",
                      *           "finishedAt": "2026-03-15T09:00:00.000Z",
                      *           "id": "019a1c3e-0000-7000-8000-000000000100",
                      *           "kind": "planBook",
                      *           "language": "en",
                      *           "links": {
-                     *             "file": null,
+                     *             "file": "/v1/documents/019a1c3e-0000-7000-8000-000000000100/file",
                      *             "plan": "/v1/plans/019a1c3e-0000-7000-8000-000000000005",
                      *             "self": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
                      *           },
-                     *           "pages": null,
+                     *           "pages": 3,
                      *           "paper": "letter",
                      *           "planId": "019a1c3e-0000-7000-8000-000000000005",
-                     *           "problem": {
-                     *             "detail": "The report app does not answer.",
-                     *             "remedy": "Try again later.",
-                     *             "status": 503,
-                     *             "title": "Documents cannot be made now",
-                     *             "type": "/v1/problems/report-unavailable"
-                     *           },
-                     *           "sha256": null,
+                     *           "problem": null,
+                     *           "sha256": "c0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ff",
                      *           "startedAt": "2026-03-15T09:00:00.000Z",
-                     *           "state": "failed",
+                     *           "state": "ready",
                      *           "units": "us"
                      *         }
                      *       ],
@@ -7172,35 +8475,30 @@ export interface operations {
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    "Retry-After": components["headers"]["RetryAfter2"];
                     [name: string]: unknown;
                 };
                 content: {
                     /**
                      * @example {
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
-                     *       "engineVersion": null,
+                     *       "engineVersion": "fake-1",
                      *       "finishedAt": "2026-03-15T09:00:00.000Z",
                      *       "id": "019a1c3e-0000-7000-8000-000000000100",
                      *       "kind": "planBook",
                      *       "language": "en",
                      *       "links": {
-                     *         "file": null,
+                     *         "file": "/v1/documents/019a1c3e-0000-7000-8000-000000000100/file",
                      *         "plan": "/v1/plans/019a1c3e-0000-7000-8000-000000000005",
                      *         "self": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
                      *       },
-                     *       "pages": null,
+                     *       "pages": 3,
                      *       "paper": "letter",
                      *       "planId": "019a1c3e-0000-7000-8000-000000000005",
-                     *       "problem": {
-                     *         "detail": "The report app does not answer.",
-                     *         "remedy": "Try again later.",
-                     *         "status": 503,
-                     *         "title": "Documents cannot be made now",
-                     *         "type": "/v1/problems/report-unavailable"
-                     *       },
-                     *       "sha256": null,
+                     *       "problem": null,
+                     *       "sha256": "c0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ff",
                      *       "startedAt": "2026-03-15T09:00:00.000Z",
-                     *       "state": "failed",
+                     *       "state": "ready",
                      *       "units": "us"
                      *     }
                      */
@@ -7217,6 +8515,7 @@ export interface operations {
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    "Retry-After": components["headers"]["RetryAfter2"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7260,29 +8559,23 @@ export interface operations {
                     /**
                      * @example {
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
-                     *       "engineVersion": null,
+                     *       "engineVersion": "fake-1",
                      *       "finishedAt": "2026-03-15T09:00:00.000Z",
                      *       "id": "019a1c3e-0000-7000-8000-000000000100",
                      *       "kind": "planBook",
                      *       "language": "en",
                      *       "links": {
-                     *         "file": null,
+                     *         "file": "/v1/documents/019a1c3e-0000-7000-8000-000000000100/file",
                      *         "plan": "/v1/plans/019a1c3e-0000-7000-8000-000000000005",
                      *         "self": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
                      *       },
-                     *       "pages": null,
+                     *       "pages": 3,
                      *       "paper": "letter",
                      *       "planId": "019a1c3e-0000-7000-8000-000000000005",
-                     *       "problem": {
-                     *         "detail": "The report app does not answer.",
-                     *         "remedy": "Try again later.",
-                     *         "status": 503,
-                     *         "title": "Documents cannot be made now",
-                     *         "type": "/v1/problems/report-unavailable"
-                     *       },
-                     *       "sha256": null,
+                     *       "problem": null,
+                     *       "sha256": "c0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ff",
                      *       "startedAt": "2026-03-15T09:00:00.000Z",
-                     *       "state": "failed",
+                     *       "state": "ready",
                      *       "units": "us"
                      *     }
                      */
@@ -7493,6 +8786,220 @@ export interface operations {
             503: components["responses"]["Problem503"];
         };
     };
+    listGardenExports: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List exports, oldest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "byteCount": 48000,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *           "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "links": {
+                     *             "file": "/v1/exports/019a1c3e-0000-7000-8000-000000000100/file",
+                     *             "self": "/v1/exports/019a1c3e-0000-7000-8000-000000000100"
+                     *           },
+                     *           "problem": null,
+                     *           "sha256": "c0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ff",
+                     *           "startedAt": "2026-03-15T09:00:00.000Z",
+                     *           "state": "ready",
+                     *           "withFiles": false
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
+                    "application/json": {
+                        items: components["schemas"]["GardenExport"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    exportGarden: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "withFiles": false
+                 *     }
+                 */
+                "application/json": components["schemas"]["GardenExportRequest"];
+            };
+        };
+        responses: {
+            /** @description Have the whole garden packed for taking elsewhere */
+            202: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "byteCount": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": null,
+                     *       "finishedAt": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "links": {
+                     *         "file": null,
+                     *         "self": "/v1/exports/019a1c3e-0000-7000-8000-000000000100"
+                     *       },
+                     *       "problem": null,
+                     *       "sha256": null,
+                     *       "startedAt": null,
+                     *       "state": "queued",
+                     *       "withFiles": false
+                     *     }
+                     */
+                    "application/json": components["schemas"]["GardenExport"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getGardenExport: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show the state of one export */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "byteCount": 48000,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "links": {
+                     *         "file": "/v1/exports/019a1c3e-0000-7000-8000-000000000100/file",
+                     *         "self": "/v1/exports/019a1c3e-0000-7000-8000-000000000100"
+                     *       },
+                     *       "problem": null,
+                     *       "sha256": "c0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ffeec0ff",
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "ready",
+                     *       "withFiles": false
+                     *     }
+                     */
+                    "application/json": components["schemas"]["GardenExport"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getGardenExportFile: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Fetch the archive, within a day of its making */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": Blob;
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
     createGarden: {
         parameters: {
             query?: never;
@@ -7537,12 +9044,14 @@ export interface operations {
                      * @example {
                      *       "garden": {
                      *         "archivedAt": null,
+                     *         "coordinatorLimitMinor": null,
                      *         "createdAt": "2026-03-15T09:00:00.000Z",
                      *         "currency": "USD",
                      *         "id": "019a1c3e-0000-7000-8000-000000000001",
                      *         "invented": true,
                      *         "locale": "en-US",
                      *         "name": "Rabbitbrush Bend Community Garden",
+                     *         "treasurerLimitMinor": null,
                      *         "unitSystem": "us",
                      *         "updatedAt": "2026-03-15T09:00:00.000Z",
                      *         "version": 1
@@ -7558,7 +9067,31 @@ export interface operations {
                      *         "revokedAt": null,
                      *         "scopes": [
                      *           "garden:read",
-                     *           "garden:admin"
+                     *           "garden:admin",
+                     *           "members:read",
+                     *           "members:write",
+                     *           "sites:read",
+                     *           "sites:write",
+                     *           "sites:exact",
+                     *           "structures:read",
+                     *           "structures:write",
+                     *           "stock:read",
+                     *           "stock:write",
+                     *           "prices:read",
+                     *           "prices:write",
+                     *           "builds:read",
+                     *           "builds:write",
+                     *           "plans:read",
+                     *           "plans:write",
+                     *           "plans:review",
+                     *           "spending:read",
+                     *           "spending:write",
+                     *           "documents:read",
+                     *           "documents:write",
+                     *           "webhooks:read",
+                     *           "webhooks:write",
+                     *           "exports:write",
+                     *           "imports:write"
                      *         ]
                      *       }
                      *     }
@@ -7600,12 +9133,14 @@ export interface operations {
                     /**
                      * @example {
                      *       "archivedAt": null,
+                     *       "coordinatorLimitMinor": null,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "currency": "USD",
                      *       "id": "019a1c3e-0000-7000-8000-000000000001",
                      *       "invented": true,
                      *       "locale": "en-US",
                      *       "name": "Rabbitbrush Bend Garden",
+                     *       "treasurerLimitMinor": null,
                      *       "unitSystem": "metric",
                      *       "updatedAt": "2026-03-15T09:00:00.000Z",
                      *       "version": 2
@@ -7660,12 +9195,14 @@ export interface operations {
                     /**
                      * @example {
                      *       "archivedAt": null,
+                     *       "coordinatorLimitMinor": null,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "currency": "USD",
                      *       "id": "019a1c3e-0000-7000-8000-000000000001",
                      *       "invented": true,
                      *       "locale": "en-US",
                      *       "name": "Rabbitbrush Bend Garden",
+                     *       "treasurerLimitMinor": null,
                      *       "unitSystem": "metric",
                      *       "updatedAt": "2026-03-15T09:00:00.000Z",
                      *       "version": 2
@@ -7717,6 +9254,33 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "action": "garden.create",
+                     *           "at": "2026-03-15T09:00:00.000Z",
+                     *           "by": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "keyId": null,
+                     *           "memberId": null,
+                     *           "objectId": "019a1c3e-0000-7000-8000-000000000001",
+                     *           "objectType": "garden"
+                     *         },
+                     *         {
+                     *           "action": "site.create",
+                     *           "at": "2026-03-15T09:00:00.000Z",
+                     *           "by": "coordinator",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "keyId": "019a1c3e-0000-7000-8000-000000000102",
+                     *           "memberId": null,
+                     *           "objectId": "019a1c3e-0000-7000-8000-000000000002",
+                     *           "objectType": "site"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["HistoryEntry"][];
                         next: string | null;
@@ -7727,6 +9291,52 @@ export interface operations {
             401: components["responses"]["Problem401"];
             403: components["responses"]["Problem403"];
             406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    importGarden: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/zip": Blob;
+            };
+        };
+        responses: {
+            /** @description Take a packed garden into this one: the archive itself is the body */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportReport"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];
@@ -7755,6 +9365,39 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "acceptedMemberId": "019a1c3e-0000-7000-8000-000000000102",
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "email": null,
+                     *           "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "invitedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "roles": [
+                     *             "member",
+                     *             "storekeeper"
+                     *           ],
+                     *           "state": "accepted"
+                     *         },
+                     *         {
+                     *           "acceptedMemberId": null,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "email": "sorrel@example.org",
+                     *           "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000103",
+                     *           "invitedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "roles": [
+                     *             "member",
+                     *             "storekeeper"
+                     *           ],
+                     *           "state": "open"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Invitation"][];
                         next: string | null;
@@ -7809,6 +9452,21 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "acceptedMemberId": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "email": "sorrel@example.org",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "invitedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "roles": [
+                     *         "member",
+                     *         "storekeeper"
+                     *       ],
+                     *       "state": "open"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Invitation"];
                 };
             };
@@ -7845,6 +9503,21 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "acceptedMemberId": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "email": "sorrel@example.org",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "invitedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "roles": [
+                     *         "member",
+                     *         "storekeeper"
+                     *       ],
+                     *       "state": "open"
+                     *     }
+                     */
                     "application/json": components["schemas"]["Invitation"];
                 };
             };
@@ -7917,6 +9590,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "gardenId": "019a1c3e-0000-7000-8000-000000000001",
+                     *       "memberId": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "roles": [
+                     *         "member",
+                     *         "storekeeper"
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["JoinedGarden"];
                 };
             };
@@ -7958,6 +9641,57 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "attemptCount": 1,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *           "kind": "compute-plan",
+                     *           "links": {
+                     *             "events": "/v1/jobs/019a1c3e-0000-7000-8000-000000000005/events",
+                     *             "result": "/v1/plans/019a1c3e-0000-7000-8000-000000000005/result",
+                     *             "self": "/v1/jobs/019a1c3e-0000-7000-8000-000000000005",
+                     *             "subject": "/v1/plans/019a1c3e-0000-7000-8000-000000000005"
+                     *           },
+                     *           "problem": null,
+                     *           "progress": 100,
+                     *           "stage": "done",
+                     *           "startedAt": "2026-03-15T09:00:00.000Z",
+                     *           "state": "succeeded",
+                     *           "subject": {
+                     *             "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *             "type": "plan"
+                     *           }
+                     *         },
+                     *         {
+                     *           "attemptCount": 1,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "kind": "render-document",
+                     *           "links": {
+                     *             "events": "/v1/jobs/019a1c3e-0000-7000-8000-000000000100/events",
+                     *             "result": "/v1/documents/019a1c3e-0000-7000-8000-000000000100/file",
+                     *             "self": "/v1/jobs/019a1c3e-0000-7000-8000-000000000100",
+                     *             "subject": "/v1/documents/019a1c3e-0000-7000-8000-000000000100"
+                     *           },
+                     *           "problem": null,
+                     *           "progress": 100,
+                     *           "stage": "done",
+                     *           "startedAt": "2026-03-15T09:00:00.000Z",
+                     *           "state": "succeeded",
+                     *           "subject": {
+                     *             "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *             "type": "document"
+                     *           }
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Job"][];
                         next: string | null;
@@ -7993,6 +9727,30 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "attemptCount": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "kind": "compute-plan",
+                     *       "links": {
+                     *         "events": "/v1/jobs/019a1c3e-0000-7000-8000-000000000005/events",
+                     *         "result": "/v1/plans/019a1c3e-0000-7000-8000-000000000005/result",
+                     *         "self": "/v1/jobs/019a1c3e-0000-7000-8000-000000000005",
+                     *         "subject": "/v1/plans/019a1c3e-0000-7000-8000-000000000005"
+                     *       },
+                     *       "problem": null,
+                     *       "progress": 100,
+                     *       "stage": "done",
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "succeeded",
+                     *       "subject": {
+                     *         "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *         "type": "plan"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Job"];
                 };
             };
@@ -8026,6 +9784,30 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "attemptCount": 1,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "finishedAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *       "kind": "compute-plan",
+                     *       "links": {
+                     *         "events": "/v1/jobs/019a1c3e-0000-7000-8000-000000000005/events",
+                     *         "result": "/v1/plans/019a1c3e-0000-7000-8000-000000000005/result",
+                     *         "self": "/v1/jobs/019a1c3e-0000-7000-8000-000000000005",
+                     *         "subject": "/v1/plans/019a1c3e-0000-7000-8000-000000000005"
+                     *       },
+                     *       "problem": null,
+                     *       "progress": 100,
+                     *       "stage": "done",
+                     *       "startedAt": "2026-03-15T09:00:00.000Z",
+                     *       "state": "succeeded",
+                     *       "subject": {
+                     *         "id": "019a1c3e-0000-7000-8000-000000000005",
+                     *         "type": "plan"
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Job"];
                 };
             };
@@ -8058,7 +9840,6 @@ export interface operations {
             /** @description Follow a job by server-sent events: "progress" at each change, "end" at last */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
@@ -8113,7 +9894,31 @@ export interface operations {
                      *           "revokedAt": null,
                      *           "scopes": [
                      *             "garden:read",
-                     *             "garden:admin"
+                     *             "garden:admin",
+                     *             "members:read",
+                     *             "members:write",
+                     *             "sites:read",
+                     *             "sites:write",
+                     *             "sites:exact",
+                     *             "structures:read",
+                     *             "structures:write",
+                     *             "stock:read",
+                     *             "stock:write",
+                     *             "prices:read",
+                     *             "prices:write",
+                     *             "builds:read",
+                     *             "builds:write",
+                     *             "plans:read",
+                     *             "plans:write",
+                     *             "plans:review",
+                     *             "spending:read",
+                     *             "spending:write",
+                     *             "documents:read",
+                     *             "documents:write",
+                     *             "webhooks:read",
+                     *             "webhooks:write",
+                     *             "exports:write",
+                     *             "imports:write"
                      *           ]
                      *         },
                      *         {
@@ -8126,7 +9931,31 @@ export interface operations {
                      *           "revokedAt": null,
                      *           "scopes": [
                      *             "garden:read",
-                     *             "garden:admin"
+                     *             "garden:admin",
+                     *             "members:read",
+                     *             "members:write",
+                     *             "sites:read",
+                     *             "sites:write",
+                     *             "sites:exact",
+                     *             "structures:read",
+                     *             "structures:write",
+                     *             "stock:read",
+                     *             "stock:write",
+                     *             "prices:read",
+                     *             "prices:write",
+                     *             "builds:read",
+                     *             "builds:write",
+                     *             "plans:read",
+                     *             "plans:write",
+                     *             "plans:review",
+                     *             "spending:read",
+                     *             "spending:write",
+                     *             "documents:read",
+                     *             "documents:write",
+                     *             "webhooks:read",
+                     *             "webhooks:write",
+                     *             "exports:write",
+                     *             "imports:write"
                      *           ]
                      *         }
                      *       ],
@@ -8325,6 +10154,35 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "leftAt": null,
+                     *           "name": "Sorrel",
+                     *           "roles": [
+                     *             "member"
+                     *           ],
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "version": 2
+                     *         },
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "leftAt": null,
+                     *           "name": "Yarrow Fieldgate",
+                     *           "roles": [
+                     *             "treasurer"
+                     *           ],
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "version": 1
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Member"][];
                         next: string | null;
@@ -8360,6 +10218,19 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "leftAt": null,
+                     *       "name": "Sorrel",
+                     *       "roles": [
+                     *         "member"
+                     *       ],
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["Member"];
                 };
             };
@@ -8443,6 +10314,19 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "leftAt": null,
+                     *       "name": "Sorrel",
+                     *       "roles": [
+                     *         "member"
+                     *       ],
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["Member"];
                 };
             };
@@ -8476,7 +10360,6 @@ export interface operations {
             /** @description What a member has agreed to share with you */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
@@ -8507,7 +10390,6 @@ export interface operations {
             /** @description What you have agreed to in this garden, and in which words */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
@@ -8534,6 +10416,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "purpose": "contactSharing",
+                 *       "wordingVersion": 1
+                 *     }
+                 */
                 "application/json": components["schemas"]["ConsentRequest"];
             };
         };
@@ -8541,12 +10429,26 @@ export interface operations {
             /** @description Agree to one purpose */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "agreedWording": {
+                     *         "text": "The members of this garden may see the phone number that I have given.",
+                     *         "version": 1
+                     *       },
+                     *       "given": true,
+                     *       "purpose": "contactSharing",
+                     *       "since": "2026-03-15T09:00:00.000Z",
+                     *       "wording": {
+                     *         "text": "The members of this garden may see the phone number that I have given.",
+                     *         "version": 1
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Consent"];
                 };
             };
@@ -8610,6 +10512,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "purpose": "contactSharing"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ConsentWithdrawal"];
             };
         };
@@ -8617,12 +10524,23 @@ export interface operations {
             /** @description Take back what you agreed to */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "agreedWording": null,
+                     *       "given": false,
+                     *       "purpose": "contactSharing",
+                     *       "since": "2026-03-15T09:00:00.000Z",
+                     *       "wording": {
+                     *         "text": "The members of this garden may see the phone number that I have given.",
+                     *         "version": 1
+                     *       }
+                     *     }
+                     */
                     "application/json": components["schemas"]["Consent"];
                 };
             };
@@ -8713,6 +10631,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "phone": "+1 555 0100",
+                 *       "photoWish": "askFirst"
+                 *     }
+                 */
                 "application/merge-patch+json": components["schemas"]["PrivateDetailsPatch"];
             };
         };
@@ -8726,6 +10650,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "address": null,
+                     *       "healthNotes": null,
+                     *       "needNotes": null,
+                     *       "phone": "+1 555 0100",
+                     *       "photoWish": "askFirst",
+                     *       "version": 1
+                     *     }
+                     */
                     "application/json": components["schemas"]["PrivateDetails"];
                 };
             };
@@ -8794,6 +10728,23 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "id": "019a1c3e-0000-7000-8000-000000000004",
+                     *           "kind": "gableCanopy",
+                     *           "name": "Chicory plot: gable canopy",
+                     *           "ownerMemberId": null,
+                     *           "revision": 1,
+                     *           "shared": false,
+                     *           "stale": true,
+                     *           "state": "planned"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["BuildSummary"][];
                         next: string | null;
@@ -8821,12 +10772,36 @@ export interface operations {
             /** @description Show sums over the garden that name nobody */
             200: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "builds": {
+                     *         "computingCount": 0,
+                     *         "failedCount": 0,
+                     *         "plannedCount": 1,
+                     *         "reviewedCount": 0,
+                     *         "unplannedCount": 0
+                     *       },
+                     *       "hours": {
+                     *         "highH": 172.00244770721204,
+                     *         "likelyH": 90.50127293864372,
+                     *         "lowH": 43.75059229278795
+                     *       },
+                     *       "money": [
+                     *         {
+                     *           "buildCount": 1,
+                     *           "cashMinor": 124630,
+                     *           "currency": "USD",
+                     *           "inKindMinor": 6000,
+                     *           "reclaimedMinor": 9000
+                     *         }
+                     *       ]
+                     *     }
+                     */
                     "application/json": components["schemas"]["GardenTotals"];
                 };
             };
@@ -8982,6 +10957,16 @@ export interface operations {
                      *               "reason": "priceChanged",
                      *               "since": "2026-03-15T09:00:00.000Z",
                      *               "subject": "film.greenhouse"
+                     *             },
+                     *             {
+                     *               "reason": "siteChanged",
+                     *               "since": "2026-03-15T09:00:00.000Z",
+                     *               "subject": null
+                     *             },
+                     *             {
+                     *               "reason": "structureChanged",
+                     *               "since": "2026-03-15T09:00:00.000Z",
+                     *               "subject": null
                      *             }
                      *           ],
                      *           "startedAt": "2026-03-15T09:00:00.000Z",
@@ -9046,6 +11031,7 @@ export interface operations {
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    "Retry-After": components["headers"]["RetryAfter2"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -9084,6 +11070,7 @@ export interface operations {
                     "Preference-Applied": components["headers"]["PreferenceApplied"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    "Retry-After": components["headers"]["RetryAfter2"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -9159,6 +11146,16 @@ export interface operations {
                      *           "reason": "priceChanged",
                      *           "since": "2026-03-15T09:00:00.000Z",
                      *           "subject": "film.greenhouse"
+                     *         },
+                     *         {
+                     *           "reason": "siteChanged",
+                     *           "since": "2026-03-15T09:00:00.000Z",
+                     *           "subject": null
+                     *         },
+                     *         {
+                     *           "reason": "structureChanged",
+                     *           "since": "2026-03-15T09:00:00.000Z",
+                     *           "subject": null
                      *         }
                      *       ],
                      *       "startedAt": "2026-03-15T09:00:00.000Z",
@@ -10054,6 +12051,7 @@ export interface operations {
                             type: string;
                         }[];
                     };
+                    "text/html": string;
                 };
             };
             400: components["responses"]["Problem4002"];
@@ -10098,6 +12096,7 @@ export interface operations {
                         title: string;
                         type: string;
                     };
+                    "text/html": string;
                 };
             };
             400: components["responses"]["Problem4002"];
@@ -10131,6 +12130,29 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "current": true,
+                     *           "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "label": "unnamed",
+                     *           "lastSeenAt": "2026-03-15T09:00:00.000Z"
+                     *         },
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "current": false,
+                     *           "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "label": "unnamed",
+                     *           "lastSeenAt": "2026-03-15T09:00:00.000Z"
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Session"][];
                         next: string | null;
@@ -10175,6 +12197,16 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "expiresAt": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "label": "unnamed",
+                     *       "lastSeenAt": "2026-03-15T09:00:00.000Z",
+                     *       "token": "lws_shown-once-and-kept-by-you"
+                     *     }
+                     */
                     "application/json": components["schemas"]["NewSession"];
                 };
             };
@@ -10318,6 +12350,7 @@ export interface operations {
                      *             "/snow/loadPa": "30 psf",
                      *             "/wind/speedMPerS": "105 mph"
                      *           },
+                     *           "coordinatesExact": true,
                      *           "createdAt": "2026-03-15T09:00:00.000Z",
                      *           "elevationM": 1639.824,
                      *           "exposure": "C",
@@ -10330,6 +12363,7 @@ export interface operations {
                      *           "longitudeDeg": -104.58,
                      *           "name": "East field at the bend",
                      *           "nearHilltop": "no",
+                     *           "outline": null,
                      *           "ownerMemberId": null,
                      *           "permanentAnchors": "allowed",
                      *           "shadedFrac": 0.1,
@@ -10452,6 +12486,7 @@ export interface operations {
                      *         "/snow/loadPa": "30 psf",
                      *         "/wind/speedMPerS": "105 mph"
                      *       },
+                     *       "coordinatesExact": true,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "elevationM": 1639.824,
                      *       "exposure": "C",
@@ -10464,6 +12499,7 @@ export interface operations {
                      *       "longitudeDeg": -104.58,
                      *       "name": "East field at the bend",
                      *       "nearHilltop": "no",
+                     *       "outline": null,
                      *       "ownerMemberId": null,
                      *       "permanentAnchors": "allowed",
                      *       "shadedFrac": 0.05,
@@ -10570,6 +12606,7 @@ export interface operations {
                      *         "/snow/loadPa": "30 psf",
                      *         "/wind/speedMPerS": "105 mph"
                      *       },
+                     *       "coordinatesExact": true,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "elevationM": 1639.824,
                      *       "exposure": "C",
@@ -10582,6 +12619,7 @@ export interface operations {
                      *       "longitudeDeg": -104.58,
                      *       "name": "East field at the bend",
                      *       "nearHilltop": "no",
+                     *       "outline": null,
                      *       "ownerMemberId": null,
                      *       "permanentAnchors": "allowed",
                      *       "shadedFrac": 0.1,
@@ -10670,6 +12708,7 @@ export interface operations {
                      *         "/snow/loadPa": "30 psf",
                      *         "/wind/speedMPerS": "105 mph"
                      *       },
+                     *       "coordinatesExact": true,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "elevationM": 1639.824,
                      *       "exposure": "C",
@@ -10682,6 +12721,7 @@ export interface operations {
                      *       "longitudeDeg": -104.58,
                      *       "name": "East field at the bend",
                      *       "nearHilltop": "no",
+                     *       "outline": null,
                      *       "ownerMemberId": null,
                      *       "permanentAnchors": "allowed",
                      *       "shadedFrac": 0.1,
@@ -10766,6 +12806,7 @@ export interface operations {
                      *         "/snow/loadPa": "30 psf",
                      *         "/wind/speedMPerS": "105 mph"
                      *       },
+                     *       "coordinatesExact": true,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "elevationM": 1639.824,
                      *       "exposure": "C",
@@ -10778,6 +12819,7 @@ export interface operations {
                      *       "longitudeDeg": -104.58,
                      *       "name": "East field at the bend",
                      *       "nearHilltop": "no",
+                     *       "outline": null,
                      *       "ownerMemberId": null,
                      *       "permanentAnchors": "allowed",
                      *       "shadedFrac": 0.1,
@@ -10824,6 +12866,39 @@ export interface operations {
             503: components["responses"]["Problem503"];
         };
     };
+    getSiteClimate: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show the climate at a site: months, design night, frost dates, sun, each with its basis, doubt and sources */
+            200: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SiteClimate"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
     restoreSite: {
         parameters: {
             query?: never;
@@ -10860,6 +12935,7 @@ export interface operations {
                      *         "/snow/loadPa": "30 psf",
                      *         "/wind/speedMPerS": "105 mph"
                      *       },
+                     *       "coordinatesExact": true,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
                      *       "elevationM": 1639.824,
                      *       "exposure": "C",
@@ -10872,6 +12948,7 @@ export interface operations {
                      *       "longitudeDeg": -104.58,
                      *       "name": "East field at the bend",
                      *       "nearHilltop": "no",
+                     *       "outline": null,
                      *       "ownerMemberId": null,
                      *       "permanentAnchors": "allowed",
                      *       "shadedFrac": 0.1,
@@ -10928,7 +13005,7 @@ export interface operations {
                 /** @example 20 */
                 limit?: components["parameters"]["limitQuery"];
                 /** @description Only requests in this state */
-                state?: components["parameters"]["stateQuery2"];
+                state?: components["parameters"]["stateQuery3"];
             };
             header?: never;
             path?: never;
@@ -10945,6 +13022,47 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "amount": {
+                     *             "currency": "USD",
+                     *             "minor": 4250
+                     *           },
+                     *           "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "decidedAt": "2026-03-15T09:00:00.000Z",
+                     *           "decidedById": "019a1c3e-0000-7000-8000-000000000102",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "planId": null,
+                     *           "purpose": "Two rolls of batten tape and a box of screws",
+                     *           "remark": "Keep the receipt for the grant.",
+                     *           "requestedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "state": "approved",
+                     *           "version": 2
+                     *         },
+                     *         {
+                     *           "amount": {
+                     *             "currency": "USD",
+                     *             "minor": 4250
+                     *           },
+                     *           "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "decidedAt": null,
+                     *           "decidedById": null,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000103",
+                     *           "planId": null,
+                     *           "purpose": "Two rolls of batten tape and a box of screws",
+                     *           "remark": null,
+                     *           "requestedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *           "state": "withdrawn",
+                     *           "version": 2
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["SpendRequest"][];
                         next: string | null;
@@ -11000,6 +13118,25 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "amount": {
+                     *         "currency": "USD",
+                     *         "minor": 4250
+                     *       },
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "decidedAt": null,
+                     *       "decidedById": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "planId": null,
+                     *       "purpose": "Two rolls of batten tape and a box of screws",
+                     *       "remark": null,
+                     *       "requestedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "state": "submitted",
+                     *       "version": 1
+                     *     }
+                     */
                     "application/json": components["schemas"]["SpendRequest"];
                 };
             };
@@ -11036,6 +13173,25 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "amount": {
+                     *         "currency": "USD",
+                     *         "minor": 4250
+                     *       },
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "decidedAt": null,
+                     *       "decidedById": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "planId": null,
+                     *       "purpose": "Two rolls of batten tape and a box of screws",
+                     *       "remark": null,
+                     *       "requestedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "state": "withdrawn",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["SpendRequest"];
                 };
             };
@@ -11085,6 +13241,25 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "amount": {
+                     *         "currency": "USD",
+                     *         "minor": 4250
+                     *       },
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "decidedAt": "2026-03-15T09:00:00.000Z",
+                     *       "decidedById": "019a1c3e-0000-7000-8000-000000000102",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "planId": null,
+                     *       "purpose": "Two rolls of batten tape and a box of screws",
+                     *       "remark": "Keep the receipt for the grant.",
+                     *       "requestedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "state": "approved",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["SpendRequest"];
                 };
             };
@@ -11130,6 +13305,25 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "amount": {
+                     *         "currency": "USD",
+                     *         "minor": 4250
+                     *       },
+                     *       "buildId": "019a1c3e-0000-7000-8000-000000000004",
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "decidedAt": null,
+                     *       "decidedById": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "planId": null,
+                     *       "purpose": "Two rolls of batten tape and a box of screws",
+                     *       "remark": null,
+                     *       "requestedById": "019a1c3e-0000-7000-8000-000000000101",
+                     *       "state": "withdrawn",
+                     *       "version": 2
+                     *     }
+                     */
                     "application/json": components["schemas"]["SpendRequest"];
                 };
             };
@@ -11190,6 +13384,7 @@ export interface operations {
                      *           },
                      *           "count": 1,
                      *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "donor": null,
                      *           "freeCount": 0,
                      *           "grade": "B",
                      *           "hazards": [
@@ -11220,6 +13415,7 @@ export interface operations {
                      *           },
                      *           "count": 3,
                      *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "donor": null,
                      *           "freeCount": 3,
                      *           "grade": "A",
                      *           "hazards": [],
@@ -11319,6 +13515,7 @@ export interface operations {
                      *       },
                      *       "count": 1,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "donor": null,
                      *       "freeCount": 1,
                      *       "grade": "B",
                      *       "hazards": [
@@ -11419,6 +13616,7 @@ export interface operations {
                      *       },
                      *       "count": 1,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "donor": null,
                      *       "freeCount": 1,
                      *       "grade": "C",
                      *       "hazards": [
@@ -11503,6 +13701,7 @@ export interface operations {
                      *       },
                      *       "count": 1,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "donor": null,
                      *       "freeCount": 1,
                      *       "grade": "C",
                      *       "hazards": [
@@ -11581,6 +13780,7 @@ export interface operations {
                      *       },
                      *       "count": 1,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "donor": null,
                      *       "freeCount": 1,
                      *       "grade": "C",
                      *       "hazards": [
@@ -11646,6 +13846,28 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "byteCount": 48000,
+                     *           "caption": null,
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "heightPixelCount": 48,
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "links": {
+                     *             "file": "/v1/stock/019a1c3e-0000-7000-8000-000000000101/photos/019a1c3e-0000-7000-8000-000000000100/file",
+                     *             "self": "/v1/stock/019a1c3e-0000-7000-8000-000000000101/photos/019a1c3e-0000-7000-8000-000000000100"
+                     *           },
+                     *           "mediaType": "image/jpeg",
+                     *           "releaseOnFile": false,
+                     *           "showsPeople": false,
+                     *           "widthPixelCount": 64
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
                     "application/json": {
                         items: components["schemas"]["Photo"][];
                         next: string | null;
@@ -11744,6 +13966,23 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
+                    /**
+                     * @example {
+                     *       "byteCount": 48000,
+                     *       "caption": null,
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "heightPixelCount": 48,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "links": {
+                     *         "file": "/v1/stock/019a1c3e-0000-7000-8000-000000000101/photos/019a1c3e-0000-7000-8000-000000000100/file",
+                     *         "self": "/v1/stock/019a1c3e-0000-7000-8000-000000000101/photos/019a1c3e-0000-7000-8000-000000000100"
+                     *       },
+                     *       "mediaType": "image/jpeg",
+                     *       "releaseOnFile": false,
+                     *       "showsPeople": false,
+                     *       "widthPixelCount": 64
+                     *     }
+                     */
                     "application/json": components["schemas"]["Photo"];
                 };
             };
@@ -11860,6 +14099,7 @@ export interface operations {
                      *       },
                      *       "count": 1,
                      *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "donor": null,
                      *       "freeCount": 1,
                      *       "grade": "C",
                      *       "hazards": [
@@ -11965,9 +14205,7 @@ export interface operations {
             /** @description Take up to 200 things into the pile together */
             201: {
                 headers: {
-                    ETag: components["headers"]["ETag"];
                     "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
-                    Location: components["headers"]["Location"];
                     RateLimit: components["headers"]["RateLimit"];
                     "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
                     [name: string]: unknown;
@@ -11985,6 +14223,7 @@ export interface operations {
                      *           },
                      *           "count": 1,
                      *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "donor": null,
                      *           "freeCount": 1,
                      *           "grade": "B",
                      *           "hazards": [
@@ -12015,6 +14254,7 @@ export interface operations {
                      *           },
                      *           "count": 3,
                      *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "donor": null,
                      *           "freeCount": 3,
                      *           "grade": "A",
                      *           "hazards": [],
@@ -12105,7 +14345,9 @@ export interface operations {
                      *           "bedsM2": 9,
                      *           "bowsAtM": [
                      *             0,
-                     *             2.032
+                     *             2.032,
+                     *             4.064,
+                     *             6.096
                      *           ],
                      *           "braced": "endBays",
                      *           "cover": {
@@ -12326,7 +14568,9 @@ export interface operations {
                      *       "bedsM2": 9,
                      *       "bowsAtM": [
                      *         0,
-                     *         2.032
+                     *         2.032,
+                     *         4.064,
+                     *         6.096
                      *       ],
                      *       "braced": "endBays",
                      *       "cover": {
@@ -12456,7 +14700,9 @@ export interface operations {
                      *       "bedsM2": 9,
                      *       "bowsAtM": [
                      *         0,
-                     *         2.032
+                     *         2.032,
+                     *         4.064,
+                     *         6.096
                      *       ],
                      *       "braced": "endBays",
                      *       "cover": {
@@ -12601,7 +14847,9 @@ export interface operations {
                      *       "bedsM2": 9,
                      *       "bowsAtM": [
                      *         0,
-                     *         2.032
+                     *         2.032,
+                     *         4.064,
+                     *         6.096
                      *       ],
                      *       "braced": "endBays",
                      *       "cover": {
@@ -12740,7 +14988,9 @@ export interface operations {
                      *       "bedsM2": 9,
                      *       "bowsAtM": [
                      *         0,
-                     *         2.032
+                     *         2.032,
+                     *         4.064,
+                     *         6.096
                      *       ],
                      *       "braced": "endBays",
                      *       "cover": {
@@ -12877,7 +15127,9 @@ export interface operations {
                      *       "bedsM2": 9,
                      *       "bowsAtM": [
                      *         0,
-                     *         2.032
+                     *         2.032,
+                     *         4.064,
+                     *         6.096
                      *       ],
                      *       "braced": "endBays",
                      *       "cover": {
@@ -12956,6 +15208,542 @@ export interface operations {
             412: components["responses"]["Problem412"];
             422: components["responses"]["Problem422"];
             428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listWebhooks: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List webhooks, oldest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "items": [
+                     *         {
+                     *           "createdAt": "2026-03-15T09:00:00.000Z",
+                     *           "description": "board at the gate",
+                     *           "eventTypes": [
+                     *             "plan.ready",
+                     *             "plan.failed"
+                     *           ],
+                     *           "failingSince": null,
+                     *           "formerSecretUntil": "2026-03-15T09:00:00.000Z",
+                     *           "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *           "state": "active",
+                     *           "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *           "url": "https://notices.example/garden",
+                     *           "version": 3
+                     *         }
+                     *       ],
+                     *       "next": null
+                     *     }
+                     */
+                    "application/json": {
+                        items: components["schemas"]["Webhook"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    createWebhook: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "description": "board at the gate",
+                 *       "eventTypes": [
+                 *         "plan.ready",
+                 *         "plan.stale",
+                 *         "document.ready"
+                 *       ],
+                 *       "url": "https://notices.example/garden"
+                 *     }
+                 */
+                "application/json": components["schemas"]["WebhookRequest"];
+            };
+        };
+        responses: {
+            /** @description Have events sent to an address; shows its secret once */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "description": "board at the gate",
+                     *       "eventTypes": [
+                     *         "plan.ready",
+                     *         "plan.stale",
+                     *         "document.ready"
+                     *       ],
+                     *       "failingSince": null,
+                     *       "formerSecretUntil": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "secret": "whsec_shown-once-and-kept-by-you",
+                     *       "state": "active",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "url": "https://notices.example/garden",
+                     *       "version": 1
+                     *     }
+                     */
+                    "application/json": components["schemas"]["NewWebhook"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show one webhook */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "description": "board at the gate",
+                     *       "eventTypes": [
+                     *         "plan.ready",
+                     *         "plan.failed"
+                     *       ],
+                     *       "failingSince": null,
+                     *       "formerSecretUntil": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "state": "active",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "url": "https://notices.example/garden",
+                     *       "version": 3
+                     *     }
+                     */
+                    "application/json": components["schemas"]["Webhook"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    removeWebhook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Done */
+            204: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    updateWebhook: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description ETag of the version that is changed
+                 * @example "1"
+                 */
+                "If-Match": components["parameters"]["IfMatch"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "eventTypes": [
+                 *         "plan.ready",
+                 *         "plan.failed"
+                 *       ]
+                 *     }
+                 */
+                "application/merge-patch+json": components["schemas"]["WebhookPatch"];
+            };
+        };
+        responses: {
+            /** @description Change a webhook, switch it off or on */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "description": "board at the gate",
+                     *       "eventTypes": [
+                     *         "plan.ready",
+                     *         "plan.failed"
+                     *       ],
+                     *       "failingSince": null,
+                     *       "formerSecretUntil": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "state": "active",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "url": "https://notices.example/garden",
+                     *       "version": 3
+                     *     }
+                     */
+                    "application/json": components["schemas"]["Webhook"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            412: components["responses"]["Problem412"];
+            413: components["responses"]["Problem413"];
+            415: components["responses"]["Problem415"];
+            422: components["responses"]["Problem422"];
+            428: components["responses"]["Problem428"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    rotateWebhookSecret: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Give a webhook a new secret; for 24 hours the former one signs too */
+            201: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "description": "board at the gate",
+                     *       "eventTypes": [
+                     *         "plan.ready",
+                     *         "plan.stale",
+                     *         "document.ready"
+                     *       ],
+                     *       "failingSince": null,
+                     *       "formerSecretUntil": "2026-03-15T09:00:00.000Z",
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "secret": "whsec_shown-once-and-kept-by-you",
+                     *       "state": "active",
+                     *       "updatedAt": "2026-03-15T09:00:00.000Z",
+                     *       "url": "https://notices.example/garden",
+                     *       "version": 2
+                     *     }
+                     */
+                    "application/json": components["schemas"]["NewWebhook"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    listDeliveries: {
+        parameters: {
+            query?: {
+                /** @description from "next" of an earlier page */
+                cursor?: components["parameters"]["cursorQuery"];
+                /** @example 20 */
+                limit?: components["parameters"]["limitQuery"];
+                /** @description Only deliveries in this state */
+                state?: components["parameters"]["stateQuery2"];
+            };
+            header?: never;
+            path: {
+                webhookId: components["parameters"]["webhookIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description List what was sent and what came of it, newest first */
+            200: {
+                headers: {
+                    Link: components["headers"]["Link"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        items: components["schemas"]["WebhookDelivery"][];
+                        next: string | null;
+                    };
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    getDelivery: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: components["parameters"]["idPath"];
+                webhookId: components["parameters"]["webhookIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Show one delivery and its tries */
+            200: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookDelivery"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    redeliver: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                id: components["parameters"]["idPath"];
+                webhookId: components["parameters"]["webhookIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Send an event once more, under the same id */
+            202: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WebhookDelivery"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
+            429: components["responses"]["Problem429"];
+            500: components["responses"]["Problem500"];
+            503: components["responses"]["Problem503"];
+        };
+    };
+    testWebhook: {
+        parameters: {
+            query?: never;
+            header?: {
+                /**
+                 * @description Repeat with the same key and body to get the same answer, for 24 hours
+                 * @example 7b0c1a52-6f0e-4c52-9d2e-0d8f3f1f6a11
+                 */
+                "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            path: {
+                webhookId: components["parameters"]["webhookIdPath"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Send the event webhook.test to this address alone */
+            202: {
+                headers: {
+                    ETag: components["headers"]["ETag"];
+                    "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    Location: components["headers"]["Location"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimitPolicy"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    /**
+                     * @example {
+                     *       "attempts": [],
+                     *       "createdAt": "2026-03-15T09:00:00.000Z",
+                     *       "eventId": "019a1c3e-0000-7000-8000-000000000102",
+                     *       "finishedAt": null,
+                     *       "id": "019a1c3e-0000-7000-8000-000000000100",
+                     *       "nextAttemptAt": "2026-03-15T09:00:00.000Z",
+                     *       "object": {
+                     *         "id": "019a1c3e-0000-7000-8000-000000000101",
+                     *         "type": "webhook",
+                     *         "version": 1
+                     *       },
+                     *       "state": "waiting",
+                     *       "type": "webhook.test",
+                     *       "webhookId": "019a1c3e-0000-7000-8000-000000000101"
+                     *     }
+                     */
+                    "application/json": components["schemas"]["WebhookDelivery"];
+                };
+            };
+            400: components["responses"]["Problem4002"];
+            401: components["responses"]["Problem401"];
+            403: components["responses"]["Problem403"];
+            404: components["responses"]["Problem404"];
+            406: components["responses"]["Problem4062"];
+            409: components["responses"]["Problem409"];
+            422: components["responses"]["Problem422"];
             429: components["responses"]["Problem429"];
             500: components["responses"]["Problem500"];
             503: components["responses"]["Problem503"];

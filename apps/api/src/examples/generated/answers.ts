@@ -991,7 +991,7 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
   },
   getGardenTotals: {
     '200': {
-      builds: { unplanned: 0, computing: 0, failed: 0, planned: 1, reviewed: 0 },
+      builds: { unplannedCount: 0, computingCount: 0, failedCount: 0, plannedCount: 1, reviewedCount: 0 },
       money: [{ currency: 'USD', reclaimedMinor: 9000, cashMinor: 124630, inKindMinor: 6000, buildCount: 1 }],
       hours: { lowH: 43.75059229278795, likelyH: 90.50127293864372, highH: 172.00244770721204 },
     },
@@ -1067,17 +1067,17 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
       reviews: [
         {
           id: '019a1c3e-0000-7000-8000-000000000100',
+          comment: 'Tempered glass only above the beds.',
           decision: 'changesWanted',
           reviewer: 'Sage, safety lead',
-          comment: 'Tempered glass only above the beds.',
           createdAt: '2026-03-15T09:00:00.000Z',
         },
       ],
       stale: [
-        { reason: 'buildChanged', subject: null, since: '2026-03-15T09:00:00.000Z' },
-        { reason: 'priceChanged', subject: 'film.greenhouse', since: '2026-03-15T09:00:00.000Z' },
-        { reason: 'siteChanged', subject: null, since: '2026-03-15T09:00:00.000Z' },
-        { reason: 'structureChanged', subject: null, since: '2026-03-15T09:00:00.000Z' },
+        { since: '2026-03-15T09:00:00.000Z', reason: 'buildChanged', subject: null },
+        { since: '2026-03-15T09:00:00.000Z', reason: 'priceChanged', subject: 'film.greenhouse' },
+        { since: '2026-03-15T09:00:00.000Z', reason: 'siteChanged', subject: null },
+        { since: '2026-03-15T09:00:00.000Z', reason: 'structureChanged', subject: null },
       ],
       asBuiltCount: 1,
       links: {
@@ -1754,17 +1754,17 @@ export const ANSWER_EXAMPLES: Readonly<Record<string, Readonly<Record<string, un
           reviews: [
             {
               id: '019a1c3e-0000-7000-8000-000000000100',
+              comment: 'Tempered glass only above the beds.',
               decision: 'changesWanted',
               reviewer: 'Sage, safety lead',
-              comment: 'Tempered glass only above the beds.',
               createdAt: '2026-03-15T09:00:00.000Z',
             },
           ],
           stale: [
-            { reason: 'buildChanged', subject: null, since: '2026-03-15T09:00:00.000Z' },
-            { reason: 'priceChanged', subject: 'film.greenhouse', since: '2026-03-15T09:00:00.000Z' },
-            { reason: 'siteChanged', subject: null, since: '2026-03-15T09:00:00.000Z' },
-            { reason: 'structureChanged', subject: null, since: '2026-03-15T09:00:00.000Z' },
+            { since: '2026-03-15T09:00:00.000Z', reason: 'buildChanged', subject: null },
+            { since: '2026-03-15T09:00:00.000Z', reason: 'priceChanged', subject: 'film.greenhouse' },
+            { since: '2026-03-15T09:00:00.000Z', reason: 'siteChanged', subject: null },
+            { since: '2026-03-15T09:00:00.000Z', reason: 'structureChanged', subject: null },
           ],
           asBuiltCount: 1,
           links: {

@@ -52,11 +52,7 @@ const Contents = ({ lines }: { lines: readonly ContentsLine[] }): VNode => (
 export function coverPage(ctx: Context, contents: readonly ContentsLine[], leftOut: readonly string[], shortening: number): VNode {
   const shown = ctx.openNotes.slice(0, OPEN_SHOWN[shortening] ?? 1).map((note) => signalled(note, ctx));
   const more = ctx.openNotes.length - shown.length;
-  const open = [
-    ...shown,
-    ...(more > 0 ? [fill(w.openMore, { count: more })] : []),
-    ...staleTexts(ctx.request.stale),
-  ];
+  const open = [...shown, ...(more > 0 ? [fill(w.openMore, { count: more })] : []), ...staleTexts(ctx.request.stale)];
   return (
     <>
       <SheetHead
