@@ -38,7 +38,7 @@ const rowsOf = (ctx: Context, panels: ClimatePanels): number =>
 
 /** `2003-2021` and `7-16` are never broken over two lines. */
 const yearsWhole = (sentence: string): (string | VNode)[] =>
-  sentence.split(/(\d+-\d+)/).map((piece, i) => (i % 2 === 1 ? <span class="nowrap">{piece}</span> : piece));
+  sentence.split(/(?<!\d)(\d{1,4}-\d{1,4})/).map((piece, i) => (i % 2 === 1 ? <span class="nowrap">{piece}</span> : piece));
 
 const Place = ({ view }: { view: SiteView }): VNode => (
   <div class="site-a">
