@@ -1,4 +1,3 @@
-import { setTimeout as pause } from 'node:timers/promises';
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import pg from 'pg';
@@ -73,11 +72,7 @@ describe('access', () => {
     expect(first).not.toBeNull();
     await api.as(key).get('/v1/probe').expect(200);
     expect(await used()).toEqual(first);
-    // Changed behind the back of this process, as another process would: within a second it holds here too.
-    const set = async (what: string): Promise<void> => {
-      await admin.query(`UPDATE api_keys SET ${what} WHERE prefix = $1`, [key.slice(0, 11)]);
-      await pause(1000);
-    };
+    const set = (what: string) => admin.query(`UPDATE api_keys SET ${what} WHERE prefix = $1`, [key.slice(0, 11)]);
     await set("expires_at = now() - interval '1 second'");
     await api.as(key).get('/v1/probe').expect(401);
     await set("expires_at = now() + interval '1 hour'");
@@ -85,9 +80,7 @@ describe('access', () => {
     await set('revoked_at = now()');
     await api.as(key).get('/v1/probe').expect(401);
     const closed = await api.garden();
-    await closed.http.get('/v1/probe').expect(200);
     await admin.query('UPDATE gardens SET archived_at = now() WHERE id = $1', [closed.gardenId]);
-    await pause(1000);
     await closed.http.get('/v1/probe').expect(401);
   });
 

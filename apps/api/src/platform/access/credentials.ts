@@ -1,8 +1,7 @@
-import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
+import { Inject, Injectable } from '@nestjs/common';
 import type pg from 'pg';
 import type { Db } from '../database/database.js';
 import { newId } from '../database/ids.js';
-import { onAccessChanged } from '../database/pg-adapter.js';
 import { isReadOnly, POOL } from '../database/pool.js';
 import { contextOrNull } from '../http/context.js';
 import { NIL_ID, type Actor } from './actor.js';
@@ -25,39 +24,18 @@ interface CredentialRow {
   maker_roles: string[] | null;
 }
 
-/** So long a key that was looked up stays known. Half of the second within which one that is taken back must stop. */
-const KNOWN_MS = 500;
-const MOST_KNOWN = 10_000;
-
-interface Known {
-  row: Promise<CredentialRow | null>;
-  /** Counted from before the question, on the clock that nobody sets. */
-  until: number;
-}
-
 /** Finds who holds a key. The one question that is asked before the garden is known. */
 @Injectable()
-export class Credentials implements OnModuleInit {
-  /** By digest, so that the keys themselves are not kept. */
-  private readonly known = new Map<string, Known>();
-
+export class Credentials {
   constructor(@Inject(POOL) private readonly pool: pg.Pool) {}
-
-  /** What this process changes holds at once; what another one changes, when what is known here has run out. */
-  onModuleInit(): void {
-    onAccessChanged(this.pool, () => this.known.clear());
-  }
 
   async actorOf(key: string, now = new Date()): Promise<Actor | null> {
     if (!isWellFormedKey(key)) return null;
-    const digest = sha256(key);
-    const row = await this.rowOf(key, digest);
-    if (!row || !sameDigest(digest, row.sha256)) return null;
+    const { rows } = await this.pool.query<CredentialRow>({ name: 'find-credential', text: 'SELECT * FROM find_credential($1)', values: [prefixOf(key)] });
+    const row = rows[0];
+    if (!row || !sameDigest(sha256(key), row.sha256)) return null;
     if (row.revoked_at || (row.expires_at && row.expires_at <= now)) return null;
-    if (!row.last_used_at || now.getTime() - row.last_used_at.getTime() > LAST_USED_STEP_MS) {
-      row.last_used_at = now;
-      await this.touch(row.garden_id, row.key_id);
-    }
+    if (!row.last_used_at || now.getTime() - row.last_used_at.getTime() > LAST_USED_STEP_MS) await this.touch(row.garden_id, row.key_id);
     return {
       gardenId: row.garden_id,
       kind: 'key',
@@ -70,25 +48,6 @@ export class Credentials implements OnModuleInit {
       scopes: row.scopes.filter(isScope),
       reach: 'all',
     };
-  }
-
-  private rowOf(key: string, digest: Buffer): Promise<CredentialRow | null> {
-    const name = digest.toString('base64');
-    const known = this.known.get(name);
-    const now = performance.now();
-    if (known && now < known.until) return known.row;
-    if (this.known.size >= MOST_KNOWN) this.known.clear();
-    const asked: Known = { row: this.find(key), until: now + KNOWN_MS };
-    this.known.set(name, asked);
-    // Only what was found is remembered: a key that is made now must not have been refused a moment ago.
-    const forget = (): void => void (this.known.get(name) === asked && this.known.delete(name));
-    asked.row.then((row) => row ?? forget(), forget);
-    return asked.row;
-  }
-
-  private async find(key: string): Promise<CredentialRow | null> {
-    const { rows } = await this.pool.query<CredentialRow>({ name: 'find-credential', text: 'SELECT * FROM find_credential($1)', values: [prefixOf(key)] });
-    return rows[0] ?? null;
   }
 
   /** Notes the use of a key, at most once a minute, so that reading stays cheap. */
