@@ -1,5 +1,4 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
-import type { EventEmitter } from 'node:events';
 import type { Duplex } from 'node:stream';
 import pg from 'pg';
 import { StatementNames } from './pg-statements.js';
@@ -16,15 +15,6 @@ export interface Opening {
   reads: boolean;
   once: boolean;
 }
-
-const ACCESS_CHANGED = 'access-changed';
-
-/** Calls back when this process has changed who may do what: keys, members, gardens, accounts. */
-export const onAccessChanged = (pool: pg.Pool, listener: () => void): void => void (pool as EventEmitter).on(ACCESS_CHANGED, listener);
-
-const CHANGES = /\b(insert|update|delete|erase_account|create_garden)\b/i;
-const ACCESS = /\b(api_keys|members|gardens|accounts|erase_account|create_garden)\b/;
-const changesAccess = (sql: string): boolean => ACCESS.test(sql) && CHANGES.test(sql);
 
 type Slot = { opening: Opening | null };
 type Query = pg.QueryConfig<unknown[]> & { text: string };
@@ -56,13 +46,10 @@ class GardenConnection {
   private opened: Promise<void> | null = null;
   private ended: Promise<unknown> | null = null;
 
-  private access = false;
-
   constructor(
     private readonly client: pg.PoolClient,
     private readonly opening: Opening,
     private readonly names: StatementNames,
-    private readonly accessChanged: () => void,
   ) {}
 
   on(event: 'error', listener: (error: Error) => void): void {
@@ -115,7 +102,6 @@ class GardenConnection {
   }
 
   private ask(query: Query): Promise<pg.QueryResult> {
-    this.access ||= !this.opening.reads && changesAccess(query.text);
     return this.after(this.client.query({ ...query, name: this.names.of(query.text) } as pg.QueryConfig));
   }
 
@@ -134,8 +120,7 @@ class GardenConnection {
       committed.catch(() => undefined);
       return NOTHING;
     }
-    // Also after a failed end: whether the server had got that far is not known.
-    const result = await committed.finally(() => this.access && this.accessChanged());
+    const result = await committed;
     // The server ends a transaction in which something had failed with ROLLBACK, and calls that no error.
     if (result.command !== 'COMMIT') throw new Error('the transaction was rolled back by the server');
     return result;
@@ -154,7 +139,6 @@ class GardenConnection {
  */
 export class GardenPool extends pg.Pool {
   private readonly names = new StatementNames();
-  private readonly accessChanged = (): void => void (this.connections as EventEmitter).emit(ACCESS_CHANGED);
 
   constructor(private readonly connections: pg.Pool) {
     // This pool never makes a connection of its own.
@@ -169,7 +153,7 @@ export class GardenPool extends pg.Pool {
     if (!slot || !opening) throw new Error('a transaction belongs to a garden: open it through Database');
     slot.opening = null;
     const client = await this.connections.connect();
-    return new GardenConnection(client, opening, this.names, this.accessChanged) as unknown as pg.PoolClient;
+    return new GardenConnection(client, opening, this.names) as unknown as pg.PoolClient;
   }
 
   override query(): never {
