@@ -237,7 +237,7 @@ describe('the server under the attack', () => {
     const waited = performance.now() - from;
     expect(alive).toBe(200);
     await Promise.all(flood);
-    // The thirty take far longer than this on any machine, one after the other.
+    // Generous: it is answered while the thirty still wait, also on a busy machine.
     expect(waited).toBeLessThan(10_000);
   });
 });
