@@ -5582,7 +5582,7 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description No valid key */
+        /** @description No valid key or session */
         Problem401: {
             headers: {
                 RateLimit: components["headers"]["RateLimit"];
@@ -5594,7 +5594,7 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
-        /** @description The key may not do that */
+        /** @description Not for this key, or not for the roles of this person */
         Problem403: {
             headers: {
                 RateLimit: components["headers"]["RateLimit"];
