@@ -90,14 +90,17 @@ describe('the events of a job', () => {
   it('A30: a socket that is cut 20 times misses nothing and hears nothing twice', async () => {
     const work = await Work.begin();
     await work.take();
-    const working = (async () => {
-      for (let progress = 1; progress <= 90; progress += 1) {
+    // Four more while each socket is open: what it waits for is never already heard, however fast the writing is.
+    const tellFour = async (cut: number): Promise<void> => {
+      for (let progress = cut * 4 + 1; progress <= cut * 4 + 4; progress += 1) {
         await work.tell(progress, progress % 2 ? 'cutting' : 'takeoff');
         await sleep(progress % 7);
       }
-    })();
+    };
     const heard: StreamEvent[] = [];
+    let working: Promise<void> = Promise.resolve();
     for (let cut = 0; cut < 20; cut += 1) {
+      working = working.then(() => tellFour(cut));
       const stream = await open(work.id, heard.at(-1)?.id);
       await stream.until(1 + (cut % 4));
       stream.drop();
@@ -111,7 +114,7 @@ describe('the events of a job', () => {
     await last.closed;
     heard.push(...last.events);
     const log = await logOf(work.id);
-    expect(log.length).toBeGreaterThan(90);
+    expect(log.length).toBeGreaterThan(80);
     expect(asLog(heard)).toEqual(log);
   });
 
