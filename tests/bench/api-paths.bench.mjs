@@ -4,7 +4,6 @@ import { fork } from 'node:child_process';
 import { chmodSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import pg from 'pg';
 import { client, exampleGardens } from '../../tools/lib/example.mjs';
 import { startProduct } from '../../tools/lib/services.mjs';
 import { root } from '../../tools/lib/steps.mjs';
@@ -52,9 +51,6 @@ const world = async (product, dir) => {
   const { key, garden } = await client(product.apiUrl, product.operatorToken).post('/v1/gardens', { body: { ...example.garden, keyName: 'bench' } });
   const { url, ownerUrl } = addressesIn(dir);
   await fill(ownerUrl, [garden.id], 200);
-  const pool = new pg.Pool({ connectionString: ownerUrl, max: 1 });
-  await pool.query('ANALYZE');
-  await pool.end();
   const page = await client(product.apiUrl, key.key).get('/v1/plans', { params: { query: { limit: 100 } } });
   if (page.items.length !== 100) throw new Error('the list of 100 plans has another length');
   const bare = await startBare({ url, garden: garden.id, statements: await statements(), pool: POOL });

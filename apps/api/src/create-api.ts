@@ -6,7 +6,7 @@ import { buildOpenApi, documentText } from './openapi-document.js';
 import { ServingState } from './platform/health/state.js';
 import { readBody } from './platform/http/body.js';
 import { PublishedDocument } from './platform/http/docs.controller.js';
-import { entrance } from './platform/http/entrance.js';
+import { entrance, SECURITY_HEADERS } from './platform/http/entrance.js';
 import { RawRoutes } from './platform/http/raw-body.js';
 import { RouteTable } from './platform/http/route-table.js';
 import { frameworkLog } from './platform/logging/framework-log.js';
@@ -15,6 +15,7 @@ import { RateLimits } from './platform/limits/rate-limits.js';
 import { metricsDoor } from './platform/metrics/metrics-door.js';
 import { Metrics } from './platform/metrics/metrics.js';
 import type { Surroundings } from './platform/platform.module.js';
+import { refuseBroken } from './platform/problems/broken-requests.js';
 import { ProblemFilter } from './platform/problems/problem.filter.js';
 
 /** The application, complete but not yet listening. Main, the generator of the OpenAPI file and the tests all start here. */
@@ -37,6 +38,7 @@ export const createApi = async (surroundings: Surroundings, root: DynamicModule 
   app.use(readBody(raw));
   const filter = new ProblemFilter(surroundings.log);
   app.useGlobalFilters(filter);
+  refuseBroken(app.getHttpServer(), SECURITY_HEADERS);
   const published = app.get(PublishedDocument);
   published.document = buildOpenApi(app);
   published.text = documentText(published.document);

@@ -7,7 +7,7 @@ export interface PlanRow {
   build_id: string;
   revision: number;
   state: string;
-  as_of: Date;
+  as_of: string;
   inputs_sha256: string;
   attempt: number;
   problem: unknown;
@@ -22,7 +22,7 @@ export interface PlanRow {
 
 // The inputs and the result are large and asked for on their own. What stands beside a plan is gathered per plan, along
 // the index on (garden_id, plan_id): the tables beside it may be of any size.
-const PLAN = Prisma.sql`SELECT p.id, p.build_id, p.revision, p.state, p.as_of, p.inputs_sha256, p.attempt, p.problem, p.created_by_id,
+const PLAN = Prisma.sql`SELECT p.id, p.build_id, p.revision, p.state, p.as_of::text, p.inputs_sha256, p.attempt, p.problem, p.created_by_id,
     p.created_at, p.started_at, p.finished_at,
     (SELECT jsonb_agg(jsonb_build_object('reason', s.reason, 'subject', s.subject, 'since', to_char(s.created_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')) ORDER BY s.id)
        FROM (SELECT * FROM plan_staleness o WHERE o.garden_id = p.garden_id AND o.plan_id = p.id ORDER BY o.id LIMIT 50) s) AS stale,

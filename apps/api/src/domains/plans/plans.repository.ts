@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { PlanInputs, PlanResult } from '@lathwork/model';
 import { Injectable } from '@nestjs/common';
-import type { Db } from '../../platform/database/database.js';
+import type { Asker, Db } from '../../platform/database/database.js';
 import type { PlanRevision } from '../../platform/database/generated/client.js';
 import type { ProblemBody } from '../../platform/problems/problem.js';
 import { dateToDay, dayToDate, type Step } from '../shared/resource.js';
@@ -83,7 +83,7 @@ const toPlan = (row: PlanRow): PlanRecord => ({
   buildId: row.build_id,
   revision: row.revision,
   state: row.state as PlanState,
-  asOf: dateToDay(row.as_of),
+  asOf: row.as_of,
   inputsSha256: row.inputs_sha256,
   attempt: row.attempt,
   problem: row.problem as ProblemBody | null,
@@ -130,12 +130,12 @@ export class PlansRepository {
     return toNew(row);
   }
 
-  async find(db: Db, id: string): Promise<PlanRecord | null> {
+  async find(db: Asker, id: string): Promise<PlanRecord | null> {
     return (await this.findReviewable(db, id))?.plan ?? null;
   }
 
   /** The plan, and whether its result lets it be reviewed; null while there is no result. */
-  async findReviewable(db: Db, id: string): Promise<{ plan: PlanRecord; reviewBlocked: boolean | null } | null> {
+  async findReviewable(db: Asker, id: string): Promise<{ plan: PlanRecord; reviewBlocked: boolean | null } | null> {
     const [row] = await db.$queryRaw<(PlanRow & { review_blocked: boolean | null })[]>`${planSql(id)}`;
     return row ? { plan: toPlan(row), reviewBlocked: row.review_blocked } : null;
   }
@@ -145,7 +145,7 @@ export class PlansRepository {
     return row && (row.state as PlanState);
   }
 
-  async list(db: Db, buildId: string | null, step: Step): Promise<PlanRecord[]> {
+  async list(db: Asker, buildId: string | null, step: Step): Promise<PlanRecord[]> {
     return (await db.$queryRaw<PlanRow[]>`${plansSql(buildId, step)}`).map(toPlan);
   }
 
@@ -160,7 +160,7 @@ export class PlansRepository {
   }
 
   /** The result as the text that is stored, with the state that says whether there is one. */
-  async resultText(db: Db, id: string): Promise<ResultText | null> {
+  async resultText(db: Asker, id: string): Promise<ResultText | null> {
     const [row] = await db.$queryRaw<ResultRow[]>`${resultSql(id)}`;
     return row ? { state: row.state as PlanState, text: row.text, schemaVersion: row.schema_version, engineVersion: row.engine_version } : null;
   }

@@ -3,12 +3,17 @@ import { PrismaPg } from '@prisma/adapter-pg';
 import type pg from 'pg';
 import { NIL_ID } from '../access/actor.js';
 import type { Role } from '../access/roles.js';
-import { PrismaClient, type Prisma } from './generated/client.js';
+import { Prisma, PrismaClient } from './generated/client.js';
 import { GardenPool, openedWith, type Opening } from './pg-adapter.js';
 import { POOL } from './pool.js';
 
 /** The open transaction of one garden. Repositories take it first and hold none of their own. */
 export type Db = Prisma.TransactionClient;
+
+/** What a repository needs to ask in SQL of its own: an open transaction, or the one question of `readOnce`. */
+export interface Asker {
+  $queryRaw<R = unknown>(query: TemplateStringsArray, ...values: unknown[]): Promise<R>;
+}
 
 export type { Prisma } from './generated/client.js';
 
@@ -37,11 +42,12 @@ const LIMITS = { maxWait: 5_000, timeout: 30_000 } as const;
 @Injectable()
 export class Database implements OnApplicationShutdown {
   private readonly client: PrismaClient;
+  private readonly gardens: GardenPool;
 
   constructor(@Inject(POOL) private readonly pool: pg.Pool) {
+    this.gardens = new GardenPool(pool);
     // The adapter has a copy of the same types of its own, a version apart.
-    const gardens = new GardenPool(pool) as unknown as ConstructorParameters<typeof PrismaPg>[0];
-    this.client = new PrismaClient({ adapter: new PrismaPg(gardens) });
+    this.client = new PrismaClient({ adapter: new PrismaPg(this.gardens as unknown as ConstructorParameters<typeof PrismaPg>[0]) });
   }
 
   /** Everything inside succeeds together or leaves no trace. Rows of other gardens do not exist in there. */
@@ -55,8 +61,15 @@ export class Database implements OnApplicationShutdown {
   }
 
   /** As `readSnapshot`, for one single question: asked, answered and over in one round trip. A second one is refused. */
-  readOnce<T>(actor: Tenant, fn: (db: Db) => Promise<T>): Promise<T> {
-    return openedWith(openingOf(actor, 'reads once'), () => this.client.$transaction(fn, LIMITS));
+  readOnce<T>(actor: Tenant, fn: (db: Asker) => Promise<T>): Promise<T> {
+    let asked = false;
+    const $queryRaw = async <R>(query: TemplateStringsArray, ...values: unknown[]): Promise<R> => {
+      if (asked) throw new Error('this transaction is over after its one question');
+      asked = true;
+      const { text, values: parameters } = Prisma.sql(query, ...values);
+      return (await this.gardens.askOnce(openingOf(actor, 'reads once'), { text, values: parameters })) as R;
+    };
+    return fn({ $queryRaw });
   }
 
   async onApplicationShutdown(): Promise<void> {

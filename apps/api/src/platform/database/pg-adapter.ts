@@ -152,11 +152,24 @@ export class GardenPool extends pg.Pool {
     const opening = slot?.opening;
     if (!slot || !opening) throw new Error('a transaction belongs to a garden: open it through Database');
     slot.opening = null;
-    const client = await this.connections.connect();
-    return new GardenConnection(client, opening, this.names) as unknown as pg.PoolClient;
+    return (await this.open(opening)) as unknown as pg.PoolClient;
+  }
+
+  /** One question in a transaction of its own that can only read, without the machinery of models around it. */
+  async askOnce<T extends pg.QueryResultRow>(opening: Opening, query: Query): Promise<T[]> {
+    const garden = await this.open({ ...opening, reads: true, once: true });
+    try {
+      return (await garden.query(query)).rows as T[];
+    } finally {
+      garden.release();
+    }
   }
 
   override query(): never {
     throw new Error('nothing is asked outside of a transaction: open one through Database');
+  }
+
+  private async open(opening: Opening): Promise<GardenConnection> {
+    return new GardenConnection(await this.connections.connect(), opening, this.names);
   }
 }

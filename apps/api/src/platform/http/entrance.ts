@@ -8,7 +8,7 @@ import { contexts, type RequestContext } from './context.js';
 import { traceFrom } from './trace.js';
 
 /** The same for every answer: nothing is cached, framed, sniffed or run. */
-const SECURITY_HEADERS = {
+export const SECURITY_HEADERS = {
   'Cache-Control': 'no-store',
   'Content-Security-Policy': "default-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'none'",
   'Cross-Origin-Resource-Policy': 'same-origin',

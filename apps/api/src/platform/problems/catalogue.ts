@@ -89,6 +89,18 @@ export const CATALOGUE = {
     remedy: 'Accept that media type, or leave the Accept header out.',
   },
   'body-too-large': { status: 413, title: 'The body is too large', detail: 'The body is larger than {limit} bytes.', remedy: 'Send less in one request.' },
+  'headers-too-large': {
+    status: 431,
+    title: 'The headers are too large',
+    detail: 'The headers of the request are larger than the server reads.',
+    remedy: 'Send shorter headers; 16 kB in all are enough for every operation.',
+  },
+  'request-too-slow': {
+    status: 408,
+    title: 'The request came too slowly',
+    detail: 'The request had not come whole in the time that the server waits for it.',
+    remedy: 'Send it again over a better connection, or less in one request.',
+  },
   'media-type-unsupported': {
     status: 415,
     title: 'Media type not taken',

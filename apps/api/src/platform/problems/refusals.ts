@@ -1,8 +1,8 @@
 /** What each refusing status means, in the words of the document. */
 const REFUSALS = {
   400: 'Something in the request is not valid',
-  401: 'No valid key',
-  403: 'The key may not do that',
+  401: 'No valid key or session',
+  403: 'Not for this key, or not for the roles of this person',
   404: 'Not found in this garden',
   406: 'No such form',
   409: 'In the way of something else',
